@@ -1,0 +1,49 @@
+/** Findings on a point, a record or a curve. */
+export const remarkKinds = [
+  'belowTorqueFloor',
+  'torqueAtCeiling',
+  'forceOffTarget',
+  'contactLost',
+  'notSteady',
+  'underOneTurn',
+  'forceRipple',
+  'frictionRipple',
+  'stickSlip',
+  'temperatureOff',
+  'gapCreep',
+  'speedNotReached',
+  'tooFewSamples',
+  'windUp',
+  'inertia',
+  'drag',
+  'forceZeroMissing',
+  'forceZeroDrift',
+  'torqueBlankMissing',
+  'angleFromSpeed',
+  'limitNotGiven',
+  'rowsLeftOut',
+  'oneSpeedOnly',
+  'directionsDiffer',
+  'fitStopped',
+  'parameterAtBound',
+  'notEnoughPoints',
+  'scatterBeyondOwn',
+] as const
+
+export type RemarkKind = (typeof remarkKinds)[number]
+
+/**
+ * A finding as data, with the number that tripped it (SI). It never blocks; a person or better data answers it.
+ * `sentence` says the same in words with the unit; `next` what to do about it.
+ */
+export interface Remark {
+  readonly kind: RemarkKind
+  readonly seen: number
+  readonly limit: number
+  /** SI unit of `seen` and `limit`, "" for ratios and counts. */
+  readonly unit: string
+  /** Step number as in the record, absent for a finding on the whole record. */
+  readonly step?: number
+  readonly sentence: string
+  readonly next: string
+}

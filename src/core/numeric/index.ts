@@ -1,0 +1,1 @@
+export { Random, type RandomState, randomFrom } from './random.ts'

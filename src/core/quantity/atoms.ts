@@ -77,10 +77,10 @@ export const atoms: readonly Atom[] = [
   { symbols: ['ozf'], exponents: [1, 1, -2, 0, 0], factor: (pound * standardGravity) / 16 },
   { symbols: ['dyn'], exponents: [1, 1, -2, 0, 0], factor: 1e-5 },
   { symbols: ['K'], words: ['kelvin'], exponents: [0, 0, 0, 1, 0], factor: 1, offset: 0, prefixes: 'm' },
-  { symbols: ['°C', 'C', 'degC'], words: ['celsius'], exponents: [0, 0, 0, 1, 0], factor: 1, offset: 273.15 },
+  { symbols: ['°C', 'C', 'degC'], words: ['degc', 'celsius'], exponents: [0, 0, 0, 1, 0], factor: 1, offset: 273.15 },
   {
     symbols: ['°F', 'degF'],
-    words: ['fahrenheit'],
+    words: ['degf', 'fahrenheit'],
     exponents: [0, 0, 0, 1, 0],
     factor: 5 / 9,
     offset: (459.67 * 5) / 9,

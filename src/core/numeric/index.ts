@@ -1,1 +1,5 @@
+export { CompensatedDot } from './compensatedDot.ts'
+export { invertSymmetric, type SymmetricInverse } from './invertSymmetric.ts'
+export { PivotedQr } from './pivotedQr.ts'
+export { type LinearFit, linearLeastSquares } from './qr.ts'
 export { Random, type RandomState, randomFrom } from './random.ts'

@@ -12,6 +12,7 @@ export const channelNames = [
   'temperature',
 ] as const
 
+/** Name of one channel. */
 export type ChannelName = (typeof channelNames)[number]
 
 /**

@@ -11,6 +11,7 @@ export type FitEnd =
 /** Members of the curve family, simplest first. */
 export const curveModelNames = ['plateau', 'powerLaw', 'stribeck', 'stribeckSloped', 'stribeckExponential'] as const
 
+/** Name of one member. */
 export type CurveModelName = (typeof curveModelNames)[number]
 
 /** An estimate with its 95 % interval; an end is null where the data do not bound it. */
@@ -32,6 +33,7 @@ export interface Feature {
   readonly why?: string
 }
 
+/** The fitted curve at one speed with its 95 % band. */
 export interface BandPoint {
   readonly slidingSpeed: MetrePerSecond
   readonly friction: number
@@ -39,6 +41,7 @@ export interface BandPoint {
   readonly high: number
 }
 
+/** How a member fared against the others; weights are Akaike's and sum to 1 over all that were fitted. */
 export interface ModelChoice {
   readonly model: CurveModelName
   /** AICc difference to the best. */
@@ -47,6 +50,7 @@ export interface ModelChoice {
   readonly parameters: number
 }
 
+/** Correlation of two fitted parameters, −1 to 1. */
 export interface Correlation {
   readonly first: string
   readonly second: string

@@ -9,6 +9,7 @@ export const sharedSources = [
   'tilt',
 ] as const
 
+/** Name of one such cause. */
 export type SharedSource = (typeof sharedSources)[number]
 
 /**

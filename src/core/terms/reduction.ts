@@ -4,23 +4,27 @@ import type { Newton, NewtonMetre, Ratio, Second } from './si.ts'
 import type { Step } from './step.ts'
 import type { BelievableWindow } from './window.ts'
 
-/** A zero line a + b·(t − t0), with the standard uncertainty of its value at the time of the sliding. */
+/** Zero of the axial force: level + slope·(t − at). Level and slope are uncorrelated at `at`. */
 export interface ZeroLine {
   readonly from: 'blank' | 'blankBeforeAndAfter' | 'none'
   readonly level: Newton
+  /** N/s */
   readonly slope: number
   readonly at: Second
-  readonly uncertainty: Newton
+  readonly levelUncertainty: Newton
+  readonly slopeUncertainty: number
   readonly rows: number
 }
 
-/** Torque without contact: level + perSpeed·Ω. */
+/** Torque without contact: level + perSpeed·Ω + what repeats every turn. */
 export interface TorqueBlank {
   readonly from: 'blank' | 'none'
   readonly level: NewtonMetre
   /** N·m·s */
   readonly perSpeed: number
+  /** Variance of the level, their covariance, variance of `perSpeed`. */
   readonly covariance: readonly [number, number, number]
+  readonly turn: readonly { readonly order: number; readonly cosine: NewtonMetre; readonly sine: NewtonMetre }[]
   readonly rows: number
 }
 
@@ -33,6 +37,7 @@ export interface RecordRipple {
   readonly uncertainty: Ratio
 }
 
+/** One record reduced: its steps, what was corrected and by how much, the points, and how far they may be believed. */
 export interface Reduction {
   readonly steps: readonly Step[]
   readonly points: readonly Point[]

@@ -30,6 +30,7 @@ export const remarkKinds = [
   'scatterBeyondOwn',
 ] as const
 
+/** Stable name of one finding. */
 export type RemarkKind = (typeof remarkKinds)[number]
 
 /**

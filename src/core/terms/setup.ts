@@ -58,6 +58,7 @@ export type FixtureSpec =
       readonly trackRadiusUncertainty: Metre
     }
 
+/** Which bodies touch. */
 export type FixtureKind = FixtureSpec['kind']
 
 /** One channel of the rig. `scaleAccuracy` is the half-width of a rectangular error of scale (JCGM 100, 4.3.7). */
@@ -83,6 +84,7 @@ export interface RigSpec {
   readonly torsionalStiffness?: NewtonMetrePerRadian
 }
 
+/** One of the two bodies at its surface. Lengths in m, modulus in Pa. */
 export interface SurfaceSpec {
   readonly name: string
   /** Root-mean-square roughness. */
@@ -94,11 +96,13 @@ export interface SurfaceSpec {
   readonly thickness?: Metre
 }
 
+/** The two bodies that slide on each other; the upper one turns. */
 export interface PairSpec {
   readonly upper: SurfaceSpec
   readonly lower: SurfaceSpec
 }
 
+/** What lies between the bodies, at the temperature of the run. */
 export interface LiquidSpec {
   readonly name: string
   readonly viscosity?: PascalSecond

@@ -1,5 +1,6 @@
 import type { MetrePerSecond } from './si.ts'
 
+/** What may end belief in a curve: at slow speeds the first ones, at fast speeds inertia and drag; `data` is where the record itself ends. */
 export const windowLimits = [
   'torqueFloor',
   'torqueCeiling',
@@ -12,6 +13,7 @@ export const windowLimits = [
   'data',
 ] as const
 
+/** Name of one such limit. */
 export type WindowLimitName = (typeof windowLimits)[number]
 
 /** One limit on the speeds that may be believed. */

@@ -1,0 +1,29 @@
+import { defineConfig } from 'vitest/config'
+
+/** Fixes the seed of property tests and fails a test that writes to the console. */
+const everywhere = './test/setup/everywhere.ts'
+
+export default defineConfig({
+  test: {
+    passWithNoTests: false,
+    projects: [
+      {
+        test: {
+          name: 'pure',
+          include: ['test/{core,figure}/**/*.test.ts'],
+          setupFiles: [everywhere, './test/setup/pure.ts'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'outside',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/{core,figure}/**'],
+          setupFiles: [everywhere],
+          testTimeout: 30_000,
+        },
+      },
+    ],
+  },
+})

@@ -23,7 +23,7 @@ function isReady() {
   const installed = locked(installedList)
   const wanted = Object.entries(locked(join(root, 'package-lock.json'))).filter(([path]) => path !== '')
   return wanted.every(([path, { version, optional }]) =>
-    path in installed ? installed[path].version === version : optional === true,
+    path in installed ? installed[path].version === version && existsSync(join(root, path)) : optional === true,
   )
 }
 
@@ -49,7 +49,7 @@ async function install() {
   say('Installing the packages that package-lock.json names, the pinned Node among them (once; needs the network) …\n')
   const ticking = setInterval(() => say(`  still installing, ${seconds()} s\n`), 5000)
   const npm = process.env.npm_execpath
-  const [program, first] = npm?.endsWith('.js') ? [process.execPath, [npm]] : ['npm', []]
+  const [program, first] = npm && /\.[cm]?js$/.test(npm) ? [process.execPath, [npm]] : ['npm', []]
   const quiet = ['--include=dev', '--no-audit', '--no-fund', '--loglevel=error']
   const installing = run(program, [...first, 'ci', ...quiet], { stdio: ['inherit', 2, 2] }) // stdout is the program's
   const code = await installing.finally(() => clearInterval(ticking))

@@ -1,5 +1,5 @@
 /** Edge of the lowest layer and area of each of 256 layers: Marsaglia & Tsang 2000. */
-export const zigguratTail = 3.6541528853610088
+export const zigguratTail = 3.654152885361009
 const layerArea = 0.00492867323399
 
 /**

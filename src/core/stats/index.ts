@@ -1,0 +1,8 @@
+export { chiSquaredCdf, chiSquaredQuantile, chiSquaredUpper } from './chiSquared.ts'
+export { erf, erfc } from './errorFunction.ts'
+export { type FisherFreedom, fisherFCdf, fisherFQuantile, fisherFUpper } from './fisherF.ts'
+export { incompleteBeta } from './incompleteBeta.ts'
+export { incompleteGamma } from './incompleteGamma.ts'
+export { logGamma } from './logGamma.ts'
+export { normalCdf, normalDensity, normalQuantile } from './normal.ts'
+export { studentTCdf, studentTQuantile } from './studentT.ts'

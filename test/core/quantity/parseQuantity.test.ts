@@ -10,8 +10,6 @@ import {
   unitsOf,
 } from '../../../src/core/quantity/index.ts'
 
-fc.configureGlobal({ seed: 20_261_125 })
-
 /** Texts as people write them in setup files; values by hand from the definitions of the units. */
 const written: readonly (readonly [text: string, dimension: Dimension, value: number])[] = [
   ['6.35 mm', 'length', 0.00635],

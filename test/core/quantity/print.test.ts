@@ -2,8 +2,6 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type Dimension, printMeasured, printQuantity, printWithUncertainty } from '../../../src/core/quantity/index.ts'
 
-fc.configureGlobal({ seed: 20_261_125 })
-
 const readable: readonly (readonly [value: number, dimension: Dimension, text: string])[] = [
   [0.00635, 'length', '6.35 mm'],
   [1e-6, 'length', '1 µm'],

@@ -1,4 +1,6 @@
 export { CompensatedDot } from './compensatedDot.ts'
+export { compensatedSum } from './compensatedSum.ts'
+export { fourierTransform, powerOfTwoFrom } from './fourier.ts'
 export { invertSymmetric, type SymmetricInverse } from './invertSymmetric.ts'
 export { PivotedQr } from './pivotedQr.ts'
 export { type LinearFit, linearLeastSquares } from './qr.ts'

@@ -33,7 +33,7 @@ function isReady() {
  */
 function run(program, args, options) {
   const shell = process.platform === 'win32' && !program.endsWith('.exe')
-  const child = spawn(program, args, { cwd: root, shell, stdio: 'inherit', ...options })
+  const child = spawn(program, args, { shell, stdio: 'inherit', ...options })
   process.on('SIGINT', () => {})
   for (const signal of /** @type {const} */ (['SIGTERM', 'SIGHUP'])) process.on(signal, () => child.kill(signal))
   return new Promise((resolve, reject) => {
@@ -51,7 +51,7 @@ async function install() {
   const npm = process.env.npm_execpath
   const [program, first] = npm && /\.[cm]?js$/.test(npm) ? [process.execPath, [npm]] : ['npm', []]
   const quiet = ['--include=dev', '--no-audit', '--no-fund', '--loglevel=error']
-  const installing = run(program, [...first, 'ci', ...quiet], { stdio: ['inherit', 2, 2] }) // stdout is the program's
+  const installing = run(program, [...first, 'ci', ...quiet], { cwd: root, stdio: ['inherit', 2, 2] }) // stdout is the program's
   const code = await installing.finally(() => clearInterval(ticking))
   if (code === 0 && isReady()) return say(`Installed in ${seconds()} s.\n`)
   say(

@@ -1,0 +1,2 @@
+/** Commands in the documentation that the tests do not run, by how they begin, each with its reason. */
+export const notRun: readonly { readonly command: string; readonly reason: string }[] = []

@@ -1,0 +1,22 @@
+import type { GapRunOut } from './gapRunOut.ts'
+import type { LostContact } from './lostContact.ts'
+import type { PlateTilt } from './plateTilt.ts'
+import type { RunningIn } from './runningIn.ts'
+import type { StickSlip } from './stickSlip.ts'
+import type { ThermalDrift } from './thermalDrift.ts'
+import type { TurnRipple } from './turnRipple.ts'
+import type { Wear } from './wear.ts'
+
+/** What goes wrong or changes while a record is made. Undefined means that it does not. */
+export interface Disturbances {
+  /** Turn-locked shares of friction and of axial force. */
+  readonly frictionRipple?: readonly TurnRipple[]
+  readonly forceRipple?: readonly TurnRipple[]
+  readonly tilt?: PlateTilt
+  readonly gapRunOut?: GapRunOut
+  readonly stickSlip?: StickSlip
+  readonly lostContact?: readonly LostContact[]
+  readonly wear?: Wear
+  readonly thermalDrift?: ThermalDrift
+  readonly runningIn?: RunningIn
+}

@@ -1,0 +1,25 @@
+export type { Disturbances } from './disturbances.ts'
+export type { FrictionLaw } from './frictionLaw.ts'
+export type { GapRunOut } from './gapRunOut.ts'
+export type { LostContact } from './lostContact.ts'
+export type { PlateTilt } from './plateTilt.ts'
+export type { RunningIn } from './runningIn.ts'
+export type { SensorNoise } from './sensorNoise.ts'
+export { type SheetStep, sheetSteps } from './sheetSteps.ts'
+export { type SimulatedRecord, simulateChunks, simulateRecord } from './simulateRecord.ts'
+export { type SpeedDirection, type SpeedPlan, speedSpans } from './speedPlan.ts'
+export type { StickSlip } from './stickSlip.ts'
+export {
+  criticalSpeed,
+  naturalFrequency,
+  type Oscillator,
+  slipTime,
+  stickSlipFrequency,
+  stickTime,
+} from './stickSlipOscillator.ts'
+export type { ThermalDrift } from './thermalDrift.ts'
+export { type TrueStep, type Truth, truthOf } from './truth.ts'
+export type { TurnRipple } from './turnRipple.ts'
+export type { ForceZero, ResidualTorque, SensedChannel, VirtualRig } from './virtualRig.ts'
+export { type Dwell, type RunSheet, usualColumns, type VirtualRun } from './virtualRun.ts'
+export type { Wear } from './wear.ts'

@@ -1,0 +1,29 @@
+import type { NewtonMetre, NewtonMetrePerRadian, Radian } from '../terms/index.ts'
+
+/**
+ * The shaft between motor and contact as a spring: the contact stands until the twist carries the friction torque.
+ * Without mass; with it see the oscillator of stick and slip.
+ */
+export interface WindUp {
+  /** Moves the motor on by `turned` and gives the torque in the shaft, which is never larger than friction can hold. */
+  readonly turn: (turned: Radian, frictionTorque: NewtonMetre) => NewtonMetre
+  /** Lets the shaft spring back, as when the fixture is lifted. */
+  readonly release: () => void
+  readonly twist: () => Radian
+}
+
+export function createWindUp(stiffness: NewtonMetrePerRadian): WindUp {
+  if (!(stiffness > 0)) throw new RangeError(`stiffness must be positive, got ${stiffness} N·m/rad`)
+  let twist = 0
+  return {
+    turn(turned, frictionTorque) {
+      const most = Math.abs(frictionTorque) / stiffness
+      twist = Math.max(-most, Math.min(most, twist + turned))
+      return twist * stiffness
+    },
+    release() {
+      twist = 0
+    },
+    twist: () => twist,
+  }
+}

@@ -1,0 +1,243 @@
+import { describe, expect, test } from 'vitest'
+import type { Disturbances, VirtualRun } from '../../../src/core/rig/index.ts'
+import { simulateRecord } from '../../../src/core/rig/index.ts'
+import { tiltedFriction } from '../../../src/core/rig/plateTilt.ts'
+import { column, constantFriction, mean, plainRun } from './plainRun.ts'
+
+const degree = Math.PI / 180
+
+const record = (run: VirtualRun) => simulateRecord(run, 1)
+
+/** One step of 1 rad/s over exactly ten turns in a thousand samples. */
+const tenTurns = (disturbances: Disturbances, friction = 0.2): VirtualRun =>
+  plainRun({
+    sheet: {
+      speeds: { kind: 'list', speeds: [0.015] },
+      dwell: { kind: 'time', seconds: 20 * Math.PI },
+      samplingRate: 1000 / (20 * Math.PI),
+    },
+    friction: constantFriction(friction),
+    disturbances,
+  })
+
+/** Friction of every sample, by lever and force alone. */
+function frictions(run: VirtualRun): number[] {
+  const { channels } = record(run)
+  const force = column(channels, 'axialForce')
+  return Array.from(column(channels, 'torque'), (torque, i) => torque / (0.015 * force[i]))
+}
+
+/** Amplitude of the part that comes back `order` times per turn, by projection over whole turns. */
+function harmonic(values: ArrayLike<number>, angles: Float64Array, order: number): number {
+  const part = (wave: (x: number) => number) => mean(Array.from(values, (x, i) => x * wave(order * angles[i])))
+  return 2 * Math.hypot(part(Math.cos), part(Math.sin))
+}
+
+describe('plate tilt', () => {
+  // Linear sliding on a slope, µ' = (µ cos β + sin β)/(cos β − µ sin β): forward, backward. Computed apart from this program.
+  test.for([
+    [0.05, 0.1, 0.05175, 0.04825],
+    [0.05, 1, 0.06751, 0.03252],
+    [0.01, 1, 0.02746, -0.00745],
+    [0.1, 2, 0.13539, 0.06485],
+  ])('friction %d on %d°', ([friction, angle, forward, backward]) => {
+    const tilt = { angle: angle * degree, phase: 0, form: 'tangent', carriers: 1 } as const
+    const at = (theta: number, direction: 1 | -1) => tiltedFriction(tilt, { friction, angle: theta, direction })
+    expect(Math.abs(at(0, 1) - forward)).toBeLessThan(5.1e-6)
+    expect(Math.abs(at(0, -1) - backward)).toBeLessThan(5.1e-6)
+    expect(Math.abs(at(Math.PI, 1) - backward)).toBeLessThan(5.1e-6)
+  })
+
+  test('cosine form: amplitude tan β, and the mean over whole turns is the friction itself', () => {
+    const run = tenTurns({ tilt: { angle: 0.3 * degree, phase: 0.4, form: 'cosine', carriers: 1 } })
+    const seen = frictions(run)
+    const angles = column(record(run).channels, 'angle')
+    expect(mean(seen)).toBeCloseTo(0.2, 10)
+    // 0.3° gives 0.0052 (common arithmetic, tan β).
+    expect(harmonic(seen, angles, 1)).toBeCloseTo(0.005236, 6)
+  })
+
+  test('three contacts that share alike cancel the first order', () => {
+    const run = tenTurns({ tilt: { angle: 1 * degree, phase: 0, form: 'tangent', carriers: 3 } })
+    const angles = column(record(run).channels, 'angle')
+    expect(harmonic(frictions(run), angles, 1)).toBeLessThan(1e-12)
+  })
+})
+
+test('ripples come back with their order, amplitude and a mean of one', () => {
+  const run = tenTurns({
+    frictionRipple: [
+      { order: 1, amplitude: 0.12, phase: 0 },
+      { order: 3, amplitude: 0.02, phase: 1 },
+    ],
+    forceRipple: [{ order: 2, amplitude: 0.07, phase: 0.4 }],
+  })
+  const { channels } = record(run)
+  const angles = column(channels, 'angle')
+  const force = column(channels, 'axialForce')
+  const seen = frictions(run)
+  expect(mean(seen)).toBeCloseTo(0.2, 10)
+  expect(mean(force)).toBeCloseTo(5, 10)
+  expect(harmonic(seen, angles, 1) / 0.2).toBeCloseTo(0.12, 10)
+  expect(harmonic(seen, angles, 3) / 0.2).toBeCloseTo(0.02, 10)
+  expect(harmonic(force, angles, 2) / 5).toBeCloseTo(0.07, 10)
+  expect(harmonic(force, angles, 1)).toBeLessThan(1e-12)
+})
+
+test('gap run-out swings once per turn', () => {
+  const { channels } = record(tenTurns({ gapRunOut: { amplitude: 1e-6, phase: 0.3 } }))
+  expect(harmonic(column(channels, 'gap'), column(channels, 'angle'), 1)).toBeCloseTo(1e-6, 15)
+})
+
+describe('stick and slip', () => {
+  const slow = (stickSlip: Disturbances['stickSlip'], rig: Partial<VirtualRun['rig']> = {}) =>
+    plainRun({
+      rig,
+      sheet: {
+        speeds: { kind: 'list', speeds: [0.001, 0.01] },
+        samplingRate: 2000,
+        dwell: { kind: 'time', seconds: 20 },
+      },
+      disturbances: { stickSlip },
+    })
+
+  test('saw-tooth: as many falls as asked, of twice the share, friction true in the mean, none when fast', () => {
+    const seen = frictions(slow({ kind: 'sawTooth', below: 0.002, frequency: 1.7, share: 0.25 }))
+    const falls = seen.slice(1).map((x, i) => seen[i] - x)
+    expect(falls.filter((fall) => fall > 0.02)).toHaveLength(34)
+    expect(Math.max(...falls) / 0.2).toBeCloseTo(0.5, 2)
+    expect(mean(seen.slice(0, 40_000))).toBeCloseTo(0.2, 4)
+    expect(Math.max(...seen.slice(40_000))).toBe(Math.min(...seen.slice(40_000)))
+  })
+
+  test('spring: frequency by the closed form of the oscillator', () => {
+    // k 1e4 N/m, m 0.05 kg, ΔF 0.5 N at 1 mm/s: 9.326211 a second (derived, computed apart from this program).
+    const rig = { torsionalStiffness: 1e4 * 0.015 ** 2, inertia: 0.05 * 0.015 ** 2 }
+    const run = slow({ kind: 'spring', staticExcess: 0.5, dampingRatio: 0.01 }, rig)
+    const seen = frictions(run).slice(200, 40_000)
+    const upward = seen.slice(1).filter((x, i) => seen[i] < 0.2 && x >= 0.2).length
+    expect(Math.abs(upward / 19.9 - 9.326211)).toBeLessThan(1 / 19.9)
+    expect(Math.max(...seen)).toBeCloseTo(0.3, 2)
+    expect(Math.min(...seen)).toBeCloseTo(0.1, 2)
+  })
+
+  test('a spring needs a shaft', () => {
+    expect(() => record(slow({ kind: 'spring', staticExcess: 0.5, dampingRatio: 0 }))).toThrow('stiffness')
+  })
+})
+
+test('lost contact leaves a share of the force for its stretch, and of the torque with it', () => {
+  const { channels } = record(plainRun({ disturbances: { lostContact: [{ step: 1, from: 3, to: 9, share: 0.15 }] } }))
+  const force = column(channels, 'axialForce')
+  const lost = Array.from(force.keys()).filter((i) => force[i] < 4)
+  expect(lost).toHaveLength(60)
+  expect(force[lost[0]]).toBeCloseTo(0.75, 12)
+  expect(column(channels, 'torque')[lost[0]]).toBeCloseTo(0.2 * 0.015 * 0.75, 12)
+})
+
+describe('wear closes the gap', () => {
+  const fall = (wear: Disturbances['wear'], fixture = plainRun().fixture, riseTime = 0) => {
+    const { channels } = record(
+      plainRun({
+        fixture,
+        rig: { riseTime },
+        sheet: { speeds: { kind: 'list', speeds: [0.05] }, dwell: { kind: 'time', seconds: 20 } },
+        disturbances: { wear },
+      }),
+    )
+    return -column(channels, 'gap')[199]
+  }
+  test('per distance', () => expect(fall({ kind: 'perDistance', rate: 2e-6 })).toBeCloseTo(2e-6, 14))
+  test('Archard, balls: three caps of V = k·W·s each; 1e-12 m³/(N·m), 5/3 N, 1 m', () => {
+    const cap = Math.sqrt((1e-12 * (5 / 3)) / (Math.PI * 3.175e-3))
+    expect(fall({ kind: 'archard', specificRate: 1e-12 })).toBeCloseTo(cap, 12)
+  })
+  test('Archard, flat pins: an even layer', () => {
+    const fixture = {
+      kind: 'pinsOnDisc',
+      pins: 2,
+      pinDiameter: 4e-3,
+      trackRadius: 0.015,
+      trackRadiusUncertainty: 0,
+    } as const
+    expect(fall({ kind: 'archard', specificRate: 1e-12 }, fixture)).toBeCloseTo(
+      (1e-12 * 2.5) / ((Math.PI / 4) * 16e-6),
+      14,
+    )
+  })
+  test('Archard, ring: segments share load and area', () => {
+    const ring = {
+      kind: 'ringOnPlate',
+      outerRadius: 0.015,
+      innerRadius: 0.013,
+      pressure: 'uniformWear',
+      radiusUncertainty: 0,
+    } as const
+    const whole = fall({ kind: 'archard', specificRate: 1e-12 }, { ...ring, segments: 1 })
+    expect(whole).toBeCloseTo((1e-12 * 5) / (Math.PI * (225e-6 - 169e-6)), 14)
+    expect(fall({ kind: 'archard', specificRate: 1e-12 }, { ...ring, segments: 4 })).toBeCloseTo(whole, 14)
+  })
+})
+
+test('warming moves the temperature and closes the gap by the growth of the shaft', () => {
+  const { channels } = record(
+    plainRun({ disturbances: { thermalDrift: { change: 2, timeConstant: 5, growth: 1.5e-6 } } }),
+  )
+  const warmed = 2 * (1 - Math.exp(-2))
+  expect(column(channels, 'temperature')[99]).toBeCloseTo(298.15 + warmed, 10)
+  expect(column(channels, 'gap')[99]).toBeCloseTo(-1.5e-6 * warmed, 14)
+})
+
+test('running-in dies away over its distance', () => {
+  const seen = frictions(plainRun({ disturbances: { runningIn: { excess: 0.5, distance: 0.02 } } }))
+  // The first sample has slid nothing yet, the last 99 intervals of 1 mm.
+  expect(seen[0]).toBeCloseTo(0.3, 12)
+  expect(seen[99]).toBeCloseTo(0.2 * (1 + 0.5 * Math.exp(-0.099 / 0.02)), 12)
+})
+
+describe('wind-up of the shaft', () => {
+  const run = plainRun({
+    rig: { torsionalStiffness: 0.05 },
+    sheet: { speeds: { kind: 'list', speeds: [0.0015] }, blankBefore: true },
+  })
+  const { channels } = record(run)
+  const torque = column(channels, 'torque').slice(100)
+  test('torque first grows as stiffness times angle, then stays at friction', () => {
+    // 0.015 N·m of friction need 0.3 rad of twist: 3 s at 0.1 rad/s.
+    expect(torque[9]).toBeCloseTo(0.05 * 0.1 * 1, 12)
+    expect(torque[40]).toBeCloseTo(0.015, 12)
+    const sliding = Array.from(torque).findIndex((x) => x > 0.015 - 1e-9)
+    expect(Math.abs((sliding + 1) / 10 - 3)).toBeLessThan(0.11)
+  })
+  test('lifted, it is slack', () => expect(column(channels, 'torque')[99]).toBe(0))
+})
+
+describe('what the rig adds by itself', () => {
+  test('residual torque and force zero stand in blank and sliding alike', () => {
+    const run = plainRun({
+      rig: { residualTorque: { level: 1e-5, perSpeed: 2e-6 }, forceZero: { level: -0.03, perSecond: 1e-4 } },
+      sheet: { speeds: { kind: 'list', speeds: [0.15] }, blankBefore: true, blankAfter: true, lift: 2e-3 },
+    })
+    const { channels } = record(run)
+    const [torque, force, gap] = (['torque', 'axialForce', 'gap'] as const).map((name) => column(channels, name))
+    expect(torque[50]).toBeCloseTo(1e-5 + 2e-5, 14)
+    expect(torque[150] - torque[50]).toBeCloseTo(0.015, 12)
+    expect(force[0]).toBeCloseTo(-0.03 + 1e-5, 12)
+    expect(force[299]).toBeCloseTo(-0.03 + 3e-3, 12)
+    expect(force[199]).toBeCloseTo(5 - 0.03 + 2e-3, 12)
+    expect([gap[50], gap[150], gap[250]]).toEqual([2e-3, 0, 2e-3])
+  })
+
+  test('inertia adds I·dΩ/dt on a ramp', () => {
+    const run = plainRun({
+      rig: { inertia: 2e-5 },
+      sheet: {
+        speeds: { kind: 'ramp', slowest: 0.015, fastest: 0.165, duration: 5, law: 'linear', direction: 'up' },
+      },
+    })
+    // 10 rad/s in 5 s.
+    const { channels, truth } = record(run)
+    expect(column(channels, 'torque')[20]).toBeCloseTo(0.015 + 2e-5 * 2, 12)
+    expect(truth.steps).toEqual([{ number: 1, kind: 'ramp', slidingSpeed: 0.015, friction: null, from: 0, to: 50 }])
+  })
+})

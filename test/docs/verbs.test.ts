@@ -5,7 +5,7 @@ import { filesUnder } from '../../scripts/filesUnder.ts'
 import { verbs } from '../../src/cli/verbs.ts'
 
 test.for(verbs.map(({ name, help }) => ({ name, help })))(
-  'docs/verbs/$name.md shows the help as it is',
+  'the page of $name shows its help as it is',
   ({ name, help }) => {
     const page = readFileSync(`docs/verbs/${name}.md`, 'utf8')
     expect(page).toContain(`\`\`\`text\n${help.trimEnd()}\n\`\`\`\n`)

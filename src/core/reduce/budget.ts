@@ -1,0 +1,35 @@
+import type { FixtureGeometry } from '../fixture/index.ts'
+import type { Point, Setup } from '../terms/index.ts'
+import type { ZeroCorrections } from './zero/corrections.ts'
+import { zeroUncertainty } from './zero/forceZero.ts'
+import { blankUncertainty } from './zero/torqueBlank.ts'
+
+export interface BudgetAt {
+  readonly friction: number
+  readonly force: number
+  readonly time: number
+  readonly angularVelocity: number
+}
+
+/** Half-width of a rectangular distribution to standard uncertainty (JCGM 100:2008, 4.3.7). */
+const rectangular = 1 / Math.sqrt(3)
+
+/** Standard uncertainties of friction from what all points have in common, by source. */
+export function sharedBudget(
+  at: BudgetAt,
+  setup: Setup,
+  { geometry, corrections }: { geometry: FixtureGeometry; corrections: ZeroCorrections },
+): Point['shared'] {
+  const size = Math.abs(at.friction)
+  const perFriction = geometry.loadFactor * geometry.lever * at.force
+  return {
+    torqueScale: size * setup.rig.torque.scaleAccuracy * rectangular,
+    forceScale: size * setup.rig.axialForce.scaleAccuracy * rectangular,
+    forceZero: (size * zeroUncertainty(corrections.forceZero, at.time)) / at.force,
+    torqueBlank: blankUncertainty(corrections.blank, at.angularVelocity) / perFriction,
+    lever: size * geometry.leverLoadUncertainty,
+  }
+}
+
+/** Root of the sum of squares; the sources are independent. */
+export const combined = (shared: Point['shared']): number => Math.hypot(...Object.values(shared))

@@ -1,0 +1,178 @@
+import { assumedTilt } from '../defaults.ts'
+import { correlatedFit } from './correlatedFit.ts'
+import { type NoiseCorrelation, noiseCorrelation, type SharedNoise } from './noiseCorrelation.ts'
+import { openBeliefs, pooledRipple, type RecordRippleFit, recordRipple, turnsForRipple } from './recordRipple.ts'
+import { settledFrom } from './settled.ts'
+import { type RippleBelief, type StepFriction, stepFriction } from './stepFriction.ts'
+import { frictionRegression, type StepProducts, stepProducts } from './stepProducts.ts'
+import type { StepRows } from './stepRows.ts'
+import { warmUpCut } from './warmUpCut.ts'
+import { whiteningFactor } from './whiteningFactor.ts'
+
+/** Fewest rows that a step may keep. */
+export const fewestKept = 8
+
+export interface StepResult {
+  readonly rows: StepRows
+  /** First kept row, in rows of `rows`. */
+  readonly from: number
+  readonly settled: boolean
+  readonly products: StepProducts | undefined
+  readonly estimate: StepFriction | undefined
+  /** What was believed of the ripple; undefined entries were left to the step's own data. */
+  readonly beliefs: readonly (RippleBelief | undefined)[]
+  readonly tiltAssumed: boolean
+  /** Place among the steps that could be used; −1 for the others. */
+  readonly place: number
+  readonly noise: NoiseCorrelation | undefined
+}
+
+export interface RecordFriction {
+  readonly steps: readonly StepResult[]
+  readonly ripple: RecordRippleFit
+  readonly noise: SharedNoise
+  /** Factor on the variance of a mean for correlation that one lag does not describe. */
+  readonly whitening: number
+}
+
+/**
+ * Friction of all steps of a record together: first a round to learn ripple and noise from settled rows, then the
+ * warm-up cut with the ripple taken off, then the estimate of each step with what the others say.
+ */
+export function recordFriction(
+  all: readonly StepRows[],
+  { settleTolerance, orders, cutWarmUp }: { settleTolerance: number; orders: readonly number[]; cutWarmUp: boolean },
+): RecordFriction {
+  const settled = all.map((rows) => (cutWarmUp ? settledFrom(rows.speed, rows.step.target, settleTolerance) : 0))
+  const starts = settled.map((from, s) => from ?? Math.floor(all[s].speed.length / 5))
+  // Noise and ripple are learned where no warm-up is left, or its trace would pass for correlation.
+  const late = starts.map((from, s) => (cutWarmUp ? Math.max(from, Math.floor(all[s].speed.length / 3)) : from))
+  const first = learn(all, late, orders)
+  const cut = starts.map((from, s) => (cutWarmUp ? from + warmUp(all[s], from, { first, index: s }) : from))
+  const second = learn(all, cut, orders)
+  const steps = all.map((rows, s): StepResult => {
+    const products = second.products[s]
+    const place = second.place[s]
+    const noise: NoiseCorrelation | undefined = second.noise.steps[place]
+    const { beliefs, tiltAssumed } = products === undefined ? { beliefs: [], tiltAssumed: false } : beliefsOf(second, s)
+    const estimate =
+      products === undefined ? undefined : stepFriction(products, noise, { orders: second.ripple.orders, beliefs })
+    return {
+      rows,
+      from: cut[s],
+      settled: settled[s] !== undefined,
+      products,
+      estimate,
+      beliefs,
+      tiltAssumed,
+      place,
+      noise,
+    }
+  })
+  const whitening = whiteningFactor(steps, second.ripple.orders)
+  return { steps: steps.map((step) => widened(step, whitening)), ripple: second.ripple, noise: second.noise, whitening }
+}
+
+interface Learned {
+  readonly products: readonly (StepProducts | undefined)[]
+  /** Index of each step among the usable ones. */
+  readonly place: readonly number[]
+  readonly usable: readonly StepProducts[]
+  readonly noise: SharedNoise
+  readonly ripple: RecordRippleFit
+}
+
+function learn(all: readonly StepRows[], starts: readonly number[], orders: readonly number[]): Learned {
+  const products = all.map((rows, s) =>
+    rows.force.length - starts[s] < fewestKept ? undefined : stepProducts(rows, starts[s]),
+  )
+  const usable = products.filter((step) => step !== undefined)
+  let count = 0
+  const place = products.map((step) => (step === undefined ? -1 : count++))
+  const noise = noiseCorrelation(
+    usable.map((step) => {
+      const chosen = fittable(step, orders)
+      const regression = frictionRegression(step, step.plainFriction, chosen)
+      const beliefs = openBeliefs(step, chosen)
+      return (correlation: number) => correlatedFit(regression, correlation, beliefs)?.logLikelihood ?? Number.NaN
+    }),
+  )
+  const ripple = recordRipple(
+    usable,
+    orders,
+    noise.steps.map((step) => step.correlation),
+  )
+  return { products, place, usable, noise, ripple }
+}
+
+/** Orders that a step's rows can carry. */
+const fittable = (step: StepProducts, orders: readonly number[]): readonly number[] =>
+  orders.slice(0, Math.max(0, Math.floor((step.rows / 4 - 1) / 2)))
+
+/** Warm-up rows after `from`, with the record's ripple taken off. */
+function warmUp(rows: StepRows, from: number, { first, index }: { first: Learned; index: number }): number {
+  const products = first.products[index]
+  if (products === undefined || rows.force.length - from < 4 * fewestKept) return 0
+  const friction = products.plainFriction
+  const scale = first.ripple.scale === 'relative' ? friction : 1
+  const turns = first.ripple.orders.map((order) => {
+    const measured = first.ripple.measured.find((ripple) => ripple.order === order)
+    return measured && pooledRipple(measured, first.usable, { scale: first.ripple.scale })
+  })
+  const series = new Float64Array(rows.force.length - from)
+  for (let i = 0; i < series.length; i++) {
+    const row = from + i
+    let value = (rows.tangential[row] - friction * rows.force[row]) / products.meanForce
+    for (let k = 0; k < turns.length; k++) {
+      const turn = turns[k]
+      if (turn === undefined) continue
+      const at = 2 * rows.orders.indexOf(first.ripple.orders[k])
+      value -= scale * (turn.cosine * rows.turnColumns[at][row] + turn.sine * rows.turnColumns[at + 1][row])
+    }
+    series[i] = value
+  }
+  return warmUpCut(series, first.noise.steps[first.place[index]].correlation)
+}
+
+/** What the other steps say of the ripple; an assumed tilt where no step of the record holds a turn. */
+function beliefsOf(learned: Learned, index: number): { beliefs: (RippleBelief | undefined)[]; tiltAssumed: boolean } {
+  const { ripple, usable, place } = learned
+  const step = usable[place[index]]
+  let tiltAssumed = false
+  const beliefs = ripple.orders.map((order, k): RippleBelief | undefined => {
+    const measured = ripple.measured.find((one) => one.order === order)
+    const pooled = measured && pooledRipple(measured, usable, { scale: ripple.scale, without: place[index] })
+    if (pooled !== undefined) {
+      // A single other step cannot tell how much steps differ; a third of the ripple stands in.
+      const unseen = pooled.steps > 1 ? 0 : (pooled.cosine ** 2 + pooled.sine ** 2) / 9
+      return {
+        order,
+        cosine: pooled.cosine,
+        sine: pooled.sine,
+        deviation: Math.sqrt(pooled.variance + pooled.between + unseen),
+        perFriction: ripple.scale === 'relative',
+        degreesOfFreedom: Math.max(2, 2 * (pooled.steps - 1)),
+      }
+    }
+    if (step.turns >= turnsForRipple || k > 0) return step.turns >= turnsForRipple ? undefined : nothing(order)
+    tiltAssumed = true
+    return { ...nothing(order), deviation: Math.tan(assumedTilt) / Math.SQRT2, degreesOfFreedom: 8 }
+  })
+  return { beliefs, tiltAssumed }
+}
+
+const nothing = (order: number): RippleBelief => ({
+  order,
+  cosine: 0,
+  sine: 0,
+  deviation: 1e-9,
+  perFriction: false,
+  degreesOfFreedom: Number.POSITIVE_INFINITY,
+})
+
+/** The whitening factor widens the noise part alone. */
+function widened(step: StepResult, whitening: number): StepResult {
+  if (step.estimate === undefined || whitening === 1) return step
+  const factor = Math.sqrt(whitening * (1 - step.estimate.rippleShare) + step.estimate.rippleShare)
+  return { ...step, estimate: { ...step.estimate, uncertainty: step.estimate.uncertainty * factor } }
+}

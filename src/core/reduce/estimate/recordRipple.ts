@@ -1,0 +1,111 @@
+import { correlatedFit, type PriorBelief } from './correlatedFit.ts'
+import { forceRegression, frictionRegression, type StepProducts } from './stepProducts.ts'
+import { type PooledHarmonic, poolHarmonics, type StepHarmonic } from './turnRipple.ts'
+
+/** Whether a ripple grows with friction (run-out, load) or is the same at any friction (tilt of the plate). */
+export type RippleScale = 'relative' | 'absolute'
+
+export interface OrderRipple {
+  readonly order: number
+  /** One entry a step; undefined where the step holds too little of a turn. */
+  readonly friction: readonly (StepHarmonic | undefined)[]
+  readonly force: readonly (StepHarmonic | undefined)[]
+}
+
+export interface RecordRippleFit {
+  readonly scale: RippleScale
+  /** Orders that the record as a whole shows, 1 always among them. */
+  readonly orders: readonly number[]
+  readonly measured: readonly OrderRipple[]
+}
+
+/** From this many turns on a step can tell its own harmonics. */
+export const turnsForRipple = 1
+
+/** Deviation, as a share of friction, that stands for "unknown ripple" while correlations are learned. */
+const unknownRipple = 0.1
+
+/** Twice the χ² mean plus four deviations: a harmonic under it is noise. */
+const isSignal = (pooled: PooledHarmonic): boolean => pooled.signal > 2 * pooled.steps + 8 * Math.sqrt(pooled.steps)
+
+/** Harmonics of each step by its own data, and which of them the record as a whole shows. */
+export function recordRipple(
+  steps: readonly StepProducts[],
+  orders: readonly number[],
+  correlations: readonly number[],
+): RecordRippleFit {
+  const measured = orders.map((order, k): OrderRipple => {
+    const own = steps.map((step, s) => stepHarmonics(step, orders, { correlation: correlations[s], index: k }))
+    return { order, friction: own.map((h) => h?.friction), force: own.map((h) => h?.force) }
+  })
+  const [first] = measured
+  return {
+    scale: first === undefined ? 'relative' : scaleOf(first, steps),
+    orders: measured.filter((ripple, k) => k === 0 || shows(ripple, steps)).map((ripple) => ripple.order),
+    measured,
+  }
+}
+
+function stepHarmonics(
+  step: StepProducts,
+  orders: readonly number[],
+  { correlation, index }: { correlation: number; index: number },
+): { friction: StepHarmonic; force: StepHarmonic } | undefined {
+  if (step.turns < turnsForRipple || step.rows < 4 * (1 + 2 * orders.length)) return undefined
+  const friction = correlatedFit(frictionRegression(step, step.plainFriction, orders), correlation)
+  const force = correlatedFit(forceRegression(step, orders), correlation)
+  if (friction === undefined || force === undefined) return undefined
+  const pick = ({ coefficients, covariance }: typeof friction): StepHarmonic => {
+    const at = 1 + 2 * index
+    const size = coefficients.length
+    return {
+      cosine: coefficients[at],
+      sine: coefficients[at + 1],
+      cosineVariance: covariance[at * size + at],
+      sineVariance: covariance[(at + 1) * size + at + 1],
+    }
+  }
+  return { friction: pick(friction), force: pick(force) }
+}
+
+const over = (harmonic: StepHarmonic, by: number): StepHarmonic => ({
+  cosine: harmonic.cosine / by,
+  sine: harmonic.sine / by,
+  cosineVariance: harmonic.cosineVariance / (by * by),
+  sineVariance: harmonic.sineVariance / (by * by),
+})
+
+/** Harmonics of all steps but one on the record's scale, pooled. */
+export function pooledRipple(
+  ripple: OrderRipple,
+  steps: readonly StepProducts[],
+  { scale, without }: { scale: RippleScale; without?: number },
+): PooledHarmonic | undefined {
+  const usable = ripple.friction.flatMap((harmonic, s) =>
+    harmonic === undefined || s === without || !(steps[s].plainFriction > 0)
+      ? []
+      : [scale === 'relative' ? over(harmonic, steps[s].plainFriction) : harmonic],
+  )
+  return poolHarmonics(usable)
+}
+
+/** The scale on which the steps agree better: the smaller scatter between steps against the ripple itself. */
+function scaleOf(ripple: OrderRipple, steps: readonly StepProducts[]): RippleScale {
+  const spread = (scale: RippleScale): number => {
+    const pooled = pooledRipple(ripple, steps, { scale })
+    return pooled === undefined ? 0 : pooled.between / (pooled.cosine ** 2 + pooled.sine ** 2 + pooled.variance)
+  }
+  return spread('absolute') < spread('relative') ? 'absolute' : 'relative'
+}
+
+function shows(ripple: OrderRipple, steps: readonly StepProducts[]): boolean {
+  const pooled = pooledRipple(ripple, steps, { scale: 'relative' })
+  return pooled !== undefined && isSignal(pooled)
+}
+
+/** Beliefs for a step while nothing is known yet: level free, harmonics wide. */
+export function openBeliefs(step: StepProducts, orders: readonly number[]): (PriorBelief | undefined)[] {
+  const deviation = unknownRipple * Math.abs(step.plainFriction)
+  const belief = step.turns >= turnsForRipple || !(deviation > 0) ? undefined : { mean: 0, deviation }
+  return [undefined, ...orders.flatMap(() => [belief, belief])]
+}

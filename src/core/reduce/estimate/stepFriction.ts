@@ -1,0 +1,109 @@
+import { type CorrelatedFit, correlatedFit, type PriorBelief } from './correlatedFit.ts'
+import type { NoiseCorrelation } from './noiseCorrelation.ts'
+import { forceRegression, frictionRegression, type StepProducts } from './stepProducts.ts'
+
+/** What the rest of the record says of one harmonic, in friction units or as a share of friction. */
+export interface RippleBelief {
+  readonly order: number
+  readonly cosine: number
+  readonly sine: number
+  readonly deviation: number
+  readonly perFriction: boolean
+  /** How well `deviation` itself is known. */
+  readonly degreesOfFreedom: number
+}
+
+export interface StepFriction {
+  readonly friction: number
+  /** Standard uncertainty, own part. */
+  readonly uncertainty: number
+  readonly degreesOfFreedom: number
+  /** Level over a whole turn and the turn terms, in the order of the design. */
+  readonly coefficients: Float64Array
+  /** Part of the variance that comes from the ripple of a turn that was not completed. */
+  readonly rippleShare: number
+  /** Mean axial force over a whole turn. */
+  readonly force: number
+}
+
+const rounds = 4
+
+/**
+ * Friction of one step: the ratio of the mean tangential to the mean axial force over a whole turn, from a joint
+ * generalised least-squares fit of level and turn harmonics with autocorrelated errors. Where the step holds little
+ * of a turn, what the other steps say of the ripple takes the place of what it can not say itself, with its
+ * uncertainty.
+ */
+export function stepFriction(
+  step: StepProducts,
+  noise: NoiseCorrelation,
+  { orders, beliefs }: { orders: readonly number[]; beliefs: readonly (RippleBelief | undefined)[] },
+): StepFriction | undefined {
+  const forceFit = correlatedFit(forceRegression(step, []), noise.correlation)
+  if (forceFit === undefined) return undefined
+  const level = forceFit.coefficients[0]
+  let friction = step.plainFriction
+  let fit: CorrelatedFit | undefined
+  for (let round = 0; round < rounds; round++) {
+    fit = correlatedFit(frictionRegression(step, friction, orders), noise.correlation, priors(beliefs, friction))
+    if (fit === undefined) return undefined
+    friction += fit.coefficients[0] / level
+  }
+  if (fit === undefined || !Number.isFinite(friction)) return undefined
+  const total = fit.covariance[0] / (level * level)
+  const noiseOnly = noiseVariance(step, { friction, noise, orders, beliefs, fit }) / (level * level)
+  return {
+    friction,
+    uncertainty: Math.sqrt(total),
+    degreesOfFreedom: degreesOf(total, { noiseOnly, fit, noise, beliefs }),
+    coefficients: fit.coefficients,
+    rippleShare: Math.max(0, 1 - noiseOnly / total),
+    force: level * step.meanForce,
+  }
+}
+
+function priors(beliefs: readonly (RippleBelief | undefined)[], friction: number): (PriorBelief | undefined)[] {
+  const parts = beliefs.flatMap((belief) => {
+    if (belief === undefined) return [undefined, undefined]
+    const by = belief.perFriction ? Math.abs(friction) : 1
+    const deviation = Math.max(belief.deviation * by, 1e-12)
+    return [
+      { mean: belief.cosine * by, deviation },
+      { mean: belief.sine * by, deviation },
+    ]
+  })
+  return [undefined, ...parts]
+}
+
+interface Context {
+  readonly friction: number
+  readonly noise: NoiseCorrelation
+  readonly orders: readonly number[]
+  readonly beliefs: readonly (RippleBelief | undefined)[]
+  readonly fit: CorrelatedFit
+}
+
+/** Variance of the level if the believed harmonics were exact. */
+function noiseVariance(step: StepProducts, { friction, noise, orders, beliefs, fit }: Context): number {
+  const free = orders.filter((_, k) => beliefs[k] === undefined)
+  if (free.length === orders.length) return fit.covariance[0]
+  const plain = correlatedFit(frictionRegression(step, friction, free), noise.correlation)
+  return plain === undefined
+    ? fit.covariance[0]
+    : Math.min((plain.covariance[0] / plain.variance) * fit.variance, fit.covariance[0])
+}
+
+/**
+ * Welch–Satterthwaite over noise and ripple. The noise part is known as well as its variance and its correlation are:
+ * var(mean) ∝ s²/(1 − ρ)², and d ln (1 − ρ)⁻²/dz = 2(1 + ρ) for z = atanh ρ.
+ */
+function degreesOf(
+  total: number,
+  { noiseOnly, fit, noise, beliefs }: { noiseOnly: number } & Pick<Context, 'fit' | 'noise' | 'beliefs'>,
+): number {
+  const spread = 2 / Math.max(fit.degreesOfFreedom, 1) + (2 * (1 + noise.correlation)) ** 2 * noise.variance
+  const noiseDegrees = 2 / spread
+  const rippleDegrees = Math.min(...beliefs.map((belief) => belief?.degreesOfFreedom ?? Number.POSITIVE_INFINITY))
+  const ripple = Math.max(0, total - noiseOnly)
+  return (total * total) / ((noiseOnly * noiseOnly) / noiseDegrees + (ripple * ripple) / rippleDegrees)
+}

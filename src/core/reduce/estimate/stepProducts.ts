@@ -1,0 +1,73 @@
+import { type LaggedProducts, laggedProducts } from './laggedProducts.ts'
+import { type Combination, mapProducts } from './mapProducts.ts'
+import type { StepRows } from './stepRows.ts'
+
+/** Products of one step: level, turn columns, force and tangential force, the last two over the mean force. */
+export interface StepProducts {
+  readonly products: LaggedProducts
+  readonly orders: readonly number[]
+  readonly meanForce: number
+  /** Ratio of the plain means: where the fit begins. */
+  readonly plainFriction: number
+  readonly turns: number
+  readonly rows: number
+}
+
+/** @param from first row of `rows` that is used */
+export function stepProducts(rows: StepRows, from: number): StepProducts {
+  const force = rows.force.subarray(from)
+  const tangential = rows.tangential.subarray(from)
+  const meanForce = mean(force)
+  const scaled = (values: Float64Array) => values.map((value) => value / meanForce)
+  const products = laggedProducts([
+    new Float64Array(force.length).fill(1),
+    ...rows.turnColumns.map((column) => column.subarray(from)),
+    scaled(force),
+    scaled(tangential),
+  ])
+  const last = rows.angle.length - 1
+  return {
+    products,
+    orders: rows.orders,
+    meanForce,
+    plainFriction: mean(tangential) / meanForce,
+    turns: turnsOf(rows.angle[from], rows.angle[last], rows.angle.length - from),
+    rows: force.length,
+  }
+}
+
+/** The last row stands for an interval as the others do, so n rows span n/(n−1) of the angle between the ends. */
+function turnsOf(first: number, last: number, rows: number): number {
+  return rows < 2 ? 0 : (Math.abs(last - first) / (2 * Math.PI)) * (rows / (rows - 1))
+}
+
+/** Regression of tangential − µ·force on level and the chosen turn orders. */
+export function frictionRegression(step: StepProducts, friction: number, orders: readonly number[]): LaggedProducts {
+  const { size } = step.products
+  return mapProducts(step.products, [
+    ...designColumns(step, orders),
+    [
+      [size - 1, 1],
+      [size - 2, -friction],
+    ],
+  ])
+}
+
+/** Regression of the force over its mean on level and the chosen turn orders. */
+export function forceRegression(step: StepProducts, orders: readonly number[]): LaggedProducts {
+  return mapProducts(step.products, [...designColumns(step, orders), [[step.products.size - 2, 1]]])
+}
+
+function designColumns(step: StepProducts, orders: readonly number[]): Combination[] {
+  const turn = orders.flatMap((order): Combination[] => {
+    const at = 1 + 2 * step.orders.indexOf(order)
+    return [[[at, 1]], [[at + 1, 1]]]
+  })
+  return [[[0, 1]], ...turn]
+}
+
+function mean(values: Float64Array): number {
+  let sum = 0
+  for (const value of values) sum += value
+  return sum / values.length
+}

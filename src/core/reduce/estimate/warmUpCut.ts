@@ -1,0 +1,36 @@
+import { mser5 } from '../../stats/index.ts'
+
+/** A cut counts as a warm-up when some head of it differs from the rest by this many standard uncertainties. */
+const clearDifference = 3.5
+
+/**
+ * Rows to leave out at the head of a step because friction had not settled: MSER-5 (White 1997) on friction with the
+ * turn ripple taken off. Where nothing that MSER takes off differs from the rest the cut is not made: on a stationary
+ * stretch MSER cuts at random, which wastes rows and makes the rest look quieter than it is.
+ *
+ * @param friction one value a row, ripple taken off
+ * @param correlation lag-one correlation of its noise
+ */
+export function warmUpCut(friction: Float64Array, correlation: number): number {
+  const { cut } = mser5(friction)
+  if (cut === 0) return 0
+  const rest = moments(friction, cut, friction.length)
+  const time = (1 + correlation) / (1 - correlation)
+  const restVariance = rest.variance * Math.min(1, time / (friction.length - cut))
+  for (let head = Math.min(batch, cut); head <= cut; head *= 2) {
+    const variance = restVariance + rest.variance * Math.min(1, time / head)
+    if (Math.abs(moments(friction, 0, head).mean - rest.mean) > clearDifference * Math.sqrt(variance)) return cut
+  }
+  return 0
+}
+
+const batch = 5
+
+function moments(values: Float64Array, from: number, to: number): { mean: number; variance: number } {
+  let mean = 0
+  for (let i = from; i < to; i++) mean += values[i]
+  mean /= to - from
+  let squares = 0
+  for (let i = from; i < to; i++) squares += (values[i] - mean) ** 2
+  return { mean, variance: squares / Math.max(1, to - from - 1) }
+}

@@ -1,0 +1,66 @@
+import type { StepResult } from './recordFriction.ts'
+
+const longestLag = 100
+
+/** Fewest rows before correlation beyond the first lag is looked for. */
+const fewestRows = 100
+
+/**
+ * Integrated autocorrelation time of the innovations, pooled over the steps: 1 where one lag describes the noise, more
+ * where slow movement is left (prewhitened long-run variance, Andrews & Monahan 1992; window after Sokal, c = 5).
+ * Only a clear excess counts; it never narrows an interval.
+ */
+export function whiteningFactor(steps: readonly StepResult[], orders: readonly number[]): number {
+  const products = new Float64Array(longestLag + 1)
+  const counts = new Float64Array(longestLag + 1)
+  for (const step of steps) {
+    if (step.estimate === undefined) continue
+    const innovations = innovationsOf(step, orders)
+    const variance = innovations.reduce((sum, value) => sum + value * value, 0) / innovations.length
+    if (!(variance > 0)) continue
+    const last = Math.min(longestLag, innovations.length >> 2)
+    for (let lag = 0; lag <= last; lag++) {
+      let sum = 0
+      for (let i = lag; i < innovations.length; i++) sum += innovations[i] * innovations[i - lag]
+      products[lag] += sum / variance
+      counts[lag] += innovations.length
+    }
+  }
+  if (counts[0] < fewestRows) return 1
+  let time = 1
+  let lag = 0
+  while (lag < longestLag && counts[lag + 1] > 0) {
+    lag++
+    time += (2 * products[lag]) / counts[lag]
+    if (lag >= 5 * Math.max(time, 0.2)) break
+  }
+  const deviation = Math.max(time, 1) * Math.sqrt((2 * (2 * lag + 1)) / counts[0])
+  return time > 1 + 2 * deviation ? time : 1
+}
+
+/** Residual of the step's fit less ρ times the one before. */
+function innovationsOf(step: StepResult, orders: readonly number[]): Float64Array {
+  const correlation = step.noise?.correlation ?? 0
+  const residual = residualOf(step, orders)
+  const out = new Float64Array(Math.max(0, residual.length - 1))
+  for (let i = 0; i < out.length; i++) out[i] = residual[i + 1] - correlation * residual[i]
+  return out
+}
+
+/** Tangential − µ·force over the mean force, less the level and turn terms of the fit. */
+export function residualOf(step: StepResult, orders: readonly number[]): Float64Array {
+  const { rows, from, estimate, products } = step
+  if (estimate === undefined || products === undefined) return new Float64Array(0)
+  const columns = orders.flatMap((order) => {
+    const at = 2 * rows.orders.indexOf(order)
+    return [rows.turnColumns[at], rows.turnColumns[at + 1]]
+  })
+  const out = new Float64Array(rows.force.length - from)
+  for (let i = 0; i < out.length; i++) {
+    const row = from + i
+    let value = (rows.tangential[row] - estimate.friction * rows.force[row]) / products.meanForce
+    for (let k = 0; k < columns.length; k++) value -= estimate.coefficients[1 + k] * columns[k][row]
+    out[i] = value - estimate.coefficients[0]
+  }
+  return out
+}

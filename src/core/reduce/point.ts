@@ -1,0 +1,125 @@
+import type { FixtureGeometry } from '../fixture/index.ts'
+import { studentTQuantile } from '../stats/index.ts'
+import type { Point, ReduceOptions, Setup, TurnHarmonic } from '../terms/index.ts'
+import { combined, sharedBudget } from './budget.ts'
+import type { RecordFriction, StepResult } from './estimate/recordFriction.ts'
+import { pooledRipple } from './estimate/recordRipple.ts'
+import type { StepHarmonic } from './estimate/turnRipple.ts'
+import type { Signals } from './signals.ts'
+import type { ZeroCorrections } from './zero/corrections.ts'
+
+/** What a point is made from, and what its remarks need. */
+export interface PointContext {
+  readonly setup: Setup
+  readonly options: ReduceOptions
+  readonly geometry: FixtureGeometry
+  readonly corrections: ZeroCorrections
+  readonly load: number
+  readonly record: RecordFriction
+  /** Place of the step among the slides. */
+  readonly index: number
+  /** Largest amplitude of the gap's run-out seen in the record, m. */
+  readonly gapRunOut: number
+  readonly sampleInterval: number
+}
+
+/** The numbers of one point before its remarks are known. */
+export type BarePoint = Omit<Point, 'remarks' | 'trusted' | 'direction'>
+
+const coverage = 0.975
+
+export function barePoint(result: StepResult, signals: Signals, context: PointContext): BarePoint {
+  const { rows, from, estimate, products } = result
+  const keptFrom = rows.kept[from * rows.block] ?? rows.step.to - rows.step.from
+  const speed = meanFrom(rows.speed, from)
+  const friction = estimate === undefined ? null : estimate.friction
+  const shared =
+    estimate === undefined
+      ? {}
+      : sharedBudget(
+          {
+            friction: estimate.friction,
+            force: estimate.force,
+            time: meanFrom(rows.time, from),
+            angularVelocity: speed,
+          },
+          context.setup,
+          context,
+        )
+  const half =
+    estimate === undefined
+      ? 0
+      : studentTQuantile(coverage, Math.max(1, estimate.degreesOfFreedom)) * estimate.uncertainty
+  const [friction1, force1] = harmonicsOf(context, estimate?.friction)
+  return {
+    step: rows.step.number,
+    slidingSpeed: speed * context.geometry.lever,
+    friction,
+    low: friction === null ? null : friction - half,
+    high: friction === null ? null : friction + half,
+    ownUncertainty: estimate?.uncertainty ?? null,
+    sharedUncertainty: estimate === undefined ? null : combined(shared),
+    shared,
+    degreesOfFreedom: estimate?.degreesOfFreedom ?? null,
+    turns: products?.turns ?? 0,
+    duration: (rows.time.length - from) * rows.block * context.sampleInterval,
+    torque: meanFrom(rows.tangential, from) * context.geometry.loadFactor * context.geometry.lever,
+    axialForce: estimate?.force ?? meanFrom(rows.force, from),
+    gap: signals.gap === null ? null : finiteMean(signals.gap, keptFrom),
+    temperature: signals.temperature === null ? null : finiteMean(signals.temperature, keptFrom),
+    autocorrelationTime: estimate === undefined ? null : correlationTime(result, context.record.whitening),
+    frictionHarmonics: friction1,
+    forceHarmonics: force1,
+    rows: { from: rows.step.from, to: rows.step.to, kept: rows.step.from + keptFrom },
+  }
+}
+
+/** (1 + ρ)/(1 − ρ) of the step's noise, times what one lag leaves over, in raw rows. */
+export function correlationTime({ rows, noise }: StepResult, whitening: number): number {
+  const correlation = noise?.correlation ?? 0
+  return ((1 + correlation) / (1 - correlation)) * whitening * rows.block
+}
+
+function harmonicsOf({ record, index }: PointContext, friction: number | undefined): [TurnHarmonic[], TurnHarmonic[]] {
+  const { place } = record.steps[index]
+  const pick = (of: 'friction' | 'force', scale: number): TurnHarmonic[] =>
+    record.ripple.measured.flatMap((ripple) => {
+      const harmonic: StepHarmonic | undefined = ripple[of][place]
+      return harmonic === undefined ? [] : [turnHarmonic(ripple.order, harmonic, scale)]
+    })
+  return [pick('friction', Math.abs(friction ?? Number.NaN)), pick('force', 1)]
+}
+
+const turnHarmonic = (order: number, h: StepHarmonic, scale: number): TurnHarmonic => ({
+  order,
+  amplitude: Math.hypot(h.cosine, h.sine) / scale,
+  phase: Math.atan2(h.sine, h.cosine),
+  uncertainty: Math.sqrt((h.cosineVariance + h.sineVariance) / 2) / scale,
+})
+
+/** Amplitude of the friction ripple once a turn that the whole record shows, as a share of this friction. */
+export function rippleAmplitude(record: RecordFriction, friction: number): number {
+  const usable = record.steps.flatMap((step) => (step.products === undefined ? [] : [step.products]))
+  const [first] = record.ripple.measured
+  const pooled = first && pooledRipple(first, usable, { scale: record.ripple.scale })
+  if (pooled === undefined) return Number.NaN
+  const amplitude = Math.sqrt(pooled.cosine ** 2 + pooled.sine ** 2 + 2 * pooled.between)
+  return record.ripple.scale === 'relative' ? amplitude : amplitude / Math.abs(friction)
+}
+
+function meanFrom(values: Float64Array, from: number): number {
+  let sum = 0
+  for (let i = from; i < values.length; i++) sum += values[i]
+  return values.length > from ? sum / (values.length - from) : 0
+}
+
+function finiteMean(values: Float64Array, from: number): number | null {
+  let sum = 0
+  let count = 0
+  for (let i = from; i < values.length; i++) {
+    if (Number.isNaN(values[i])) continue
+    sum += values[i]
+    count++
+  }
+  return count === 0 ? null : sum / count
+}

@@ -1,0 +1,159 @@
+import { fixtureGeometry } from '../fixture/index.ts'
+import type {
+  Channels,
+  Outcome,
+  Point,
+  Problem,
+  RecordRipple,
+  ReduceOptions,
+  Reduction,
+  Setup,
+} from '../terms/index.ts'
+import { done, failed } from '../terms/index.ts'
+import { reduceDefaults } from './defaults.ts'
+import { type RecordFriction, recordFriction } from './estimate/recordFriction.ts'
+import { pooledRipple } from './estimate/recordRipple.ts'
+import { stepRows } from './estimate/stepRows.ts'
+import { gapTrend } from './gapTrend.ts'
+import { barePoint, type PointContext, rippleAmplitude } from './point.ts'
+import { pointOf, torqueFloorOf } from './pointRemarks.ts'
+import { recordRemarks } from './recordRemarks.ts'
+import { segment } from './segment/segment.ts'
+import { type SignalSource, signalSource } from './signals.ts'
+import { believableWindow } from './window/believable.ts'
+import { contactState } from './zero/contactState.ts'
+import { forceZero } from './zero/forceZero.ts'
+import { torqueBlank } from './zero/torqueBlank.ts'
+
+/**
+ * From the channels of a record to points with uncertainties, remarks and the window that may be believed: zeroes and
+ * blank, inertia, segmentation, warm-up cut, whole turns, ratio of means with autocorrelated errors. What the record
+ * lacks and the setup does not say comes back as problems.
+ */
+export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reduction> {
+  const missing = missingChannels(channels, setup)
+  if (missing.length > 0) return failed(...missing)
+  const options: ReduceOptions = { ...reduceDefaults, ...setup.options }
+  const geometry = fixtureGeometry(setup.fixture)
+  const source = signalSource(channels, setup, geometry)
+  const { how, stretches } = segment(channels, source, options)
+  const { steps, load } = contactState(stretches, source, setup)
+  const slides = steps.filter((step) => step.kind === 'slide')
+  const { blank, inertia } = torqueBlank(steps, source, setup.rig.inertia)
+  const corrections = { forceZero: forceZero(steps, source), blank, inertia: inertia ?? 0 }
+  const orders = [...new Set([1, 2, 3, geometry.contacts])].sort((a, b) => a - b)
+  const rows = slides.map((step) =>
+    stepRows(step, source.signals(step.from, step.to), {
+      geometry,
+      corrections,
+      load,
+      contactShare: source.hasForce ? options.contactShare : Number.NEGATIVE_INFINITY,
+      orders,
+    }),
+  )
+  const record = recordFriction(rows, {
+    settleTolerance: options.settleTolerance,
+    orders,
+    cutWarmUp: how !== 'ramp',
+  })
+  const common = { setup, options, geometry, corrections, load, record, sampleInterval: source.sampleInterval }
+  const points = pointsOf(source, { ...common, gapRunOut: gapRunOut(record, source) })
+  const context = {
+    ...common,
+    lever: geometry.lever,
+    ripple: points.map((point) => rippleAmplitude(record, point.friction ?? Number.NaN)),
+    floors: points.map((point, index) => torqueFloorOf(point, { ...common, index, gapRunOut: 0 })),
+    accelerations: points.map((point) => accelerationOver(source, point)),
+  }
+  const wantsTurns = points.some((point) => point.turns < 1)
+  return done({
+    steps,
+    points,
+    segmentation: how,
+    forceZero: corrections.forceZero,
+    torqueBlank: blank,
+    ripple: rippleOf(record),
+    noiseCorrelation: record.noise.centre,
+    sampleInterval: source.sampleInterval,
+    window: believableWindow(points, context),
+    remarks: recordRemarks({ source, corrections, setup, options, points, load, wantsTurns }),
+  })
+}
+
+function pointsOf(source: SignalSource, common: Omit<PointContext, 'index'>): Point[] {
+  const points = common.record.steps.map((result, index) => {
+    const { step } = result.rows
+    const signals = source.signals(step.from, step.to)
+    const context = { ...common, index }
+    return pointOf(barePoint(result, signals, context), signals, context)
+  })
+  return points.map((point, i) => ({
+    ...point,
+    direction: i > 0 ? directionFrom(points[i - 1], point) : points.length > 1 ? directionFrom(point, points[1]) : 1,
+  }))
+}
+
+const directionFrom = (before: Point, after: Point): 1 | -1 =>
+  after.slidingSpeed < before.slidingSpeed * 0.98 ? -1 : 1
+
+/** Largest run-out of the gap over the steps that hold a turn, m. */
+function gapRunOut(record: RecordFriction, source: SignalSource): number {
+  if (!source.hasGap) return 0
+  const seen = record.steps.flatMap(({ rows, from, products }) => {
+    if (products === undefined || products.turns < 1) return []
+    const trend = gapTrend(source.signals(rows.step.from, rows.step.to), rows.kept[from * rows.block] ?? 0)
+    return trend === undefined || Number.isNaN(trend.runOut) ? [] : [trend.runOut]
+  })
+  return Math.max(0, ...seen)
+}
+
+function accelerationOver(source: SignalSource, point: Point): number {
+  const { kept, to } = point.rows
+  if (to - kept < 2) return 0
+  const time = source.time(kept, to)
+  const speed = source.speed(kept, to)
+  const last = time.length - 1
+  return time[last] > time[0] ? (speed[last] - speed[0]) / (time[last] - time[0]) : 0
+}
+
+function rippleOf(record: RecordFriction): RecordRipple[] {
+  const usable = record.steps.flatMap((step) => (step.products === undefined ? [] : [step.products]))
+  return record.ripple.measured.flatMap((measured): RecordRipple[] => {
+    const friction = pooledRipple(measured, usable, { scale: 'relative' })
+    const force = pooledRipple({ ...measured, friction: measured.force }, usable, { scale: 'absolute' })
+    if (friction === undefined || force === undefined) return []
+    return [
+      {
+        order: measured.order,
+        friction: Math.hypot(friction.cosine, friction.sine),
+        force: Math.hypot(force.cosine, force.sine),
+        torque: Math.hypot(friction.cosine + force.cosine, friction.sine + force.sine),
+        uncertainty: Math.sqrt(friction.variance + friction.between),
+      },
+    ]
+  })
+}
+
+/** What neither the record nor the setup tells. */
+function missingChannels(channels: Channels, setup: Setup): Problem[] {
+  const has = (...names: Channels['names']) => names.some((name) => channels.names.includes(name))
+  const problem = (name: string, mend: string): Problem => ({
+    kind: 'quantityMissing',
+    class: 'badInput',
+    place: { name },
+    what: `Neither the record nor the setup tells the ${name}.`,
+    mend,
+  })
+  const problems: Problem[] = []
+  if (channels.rows === 0)
+    problems.push({ ...problem('rows', 'Give a record with rows.'), what: 'The record has no rows.' })
+  if (!has('time')) problems.push(problem('time', 'Name the time column.'))
+  if (!has('torque', 'frictionForce')) problems.push(problem('torque', 'Name the torque or friction force column.'))
+  if (!has('axialForce') && setup.run.axialForce === undefined) {
+    problems.push(problem('axial force', 'Write "axialForce" under "run" in the setup, such as 5 N.'))
+  }
+  if (!has('angularVelocity', 'slidingSpeed') && setup.run.angularVelocity === undefined) {
+    problems.push(problem('speed', 'Write "angularVelocity" under "run" in the setup, such as 20 1/min.'))
+  }
+  return problems
+}

@@ -1,0 +1,29 @@
+/** Rows `from` to `to` that belong together. */
+export interface Stretch {
+  readonly number: number
+  readonly from: number
+  readonly to: number
+}
+
+const pageRows = 262_144
+
+/** A new stretch wherever the step column changes its value; NaN continues the stretch before it. */
+export function byStepColumn(read: (from: number, to: number) => Float64Array, rows: number): Stretch[] {
+  const stretches: Stretch[] = []
+  let start = 0
+  let current = Number.NaN
+  for (let from = 0; from < rows; from += pageRows) {
+    const page = read(from, Math.min(rows, from + pageRows))
+    for (let i = 0; i < page.length; i++) {
+      const value = page[i]
+      if (value === current || Number.isNaN(value)) continue
+      if (!Number.isNaN(current)) {
+        stretches.push({ number: current, from: start, to: from + i })
+        start = from + i
+      }
+      current = value
+    }
+  }
+  if (rows > 0) stretches.push({ number: Number.isNaN(current) ? 1 : current, from: start, to: rows })
+  return stretches
+}

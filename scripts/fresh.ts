@@ -1,18 +1,22 @@
-import { execFileSync, spawnSync } from 'node:child_process'
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
+import { filesUnder } from './filesUnder.ts'
 
-/** Files that a clone of the project as it stands would have. */
-const files = execFileSync('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], {
-  encoding: 'utf8',
-})
-  .split('\0')
-  .filter((path) => path !== '')
+/** Files that a clone of the project as it stands would have; without git, all but what was installed. */
+function files(): string[] {
+  const { status, stdout } = spawnSync('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], {
+    encoding: 'utf8',
+  })
+  const all =
+    status === 0 ? stdout.split('\0') : filesUnder('.', '.').filter((path) => !path.startsWith('node_modules/'))
+  return all.filter((path) => path !== '' && existsSync(path))
+}
 
 const copy = mkdtempSync(join(tmpdir(), 'kufe-fresh-'))
 try {
-  for (const file of files) cpSync(file, join(copy, file))
+  for (const file of files()) cpSync(file, join(copy, file))
   // Without our own packages in the path, the machine's Node and npm are found, as a stranger's would be.
   const path = (process.env.PATH ?? '').split(delimiter).filter((folder) => !folder.includes('node_modules'))
   const env = { ...process.env, PATH: path.join(delimiter), npm_config_prefer_offline: 'true' }

@@ -1,6 +1,6 @@
 // The one gate: `npm test` runs all of it, `npm test -- lint types` only the chores that are named.
 
-import { spawn } from 'node:child_process'
+import { type ChildProcess, spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -8,6 +8,7 @@ import { type ChoreResult, type TestReport, tally } from './tally.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'kufe-gate-'))
 const reportFile = join(folder, 'tests.json')
+process.on('exit', () => rmSync(folder, { recursive: true, force: true }))
 
 interface Chore {
   readonly name: string
@@ -41,6 +42,15 @@ const chores: readonly Chore[] = [
 /** Longest that one chore may take before it counts as hung. */
 const limitSeconds = 900
 
+/** What runs now; a stop of the gate stops it too. */
+const running = new Set<ChildProcess>()
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) {
+  process.on(signal, () => {
+    for (const child of running) child.kill(signal)
+    process.exit(1)
+  })
+}
+
 const say = (text: string): boolean => process.stdout.write(`${text}\n`)
 
 function run({ name, command }: Chore): Promise<ChoreResult> {
@@ -49,8 +59,10 @@ function run({ name, command }: Chore): Promise<ChoreResult> {
   const env = { ...process.env, CI: '1', NO_COLOR: '1' }
   return new Promise((resolve) => {
     const child = spawn(program, args, { env, stdio: ['ignore', 'pipe', 'pipe'], timeout: limitSeconds * 1000 })
+    running.add(child)
     const heard: string[] = []
     const end = (ok: boolean, more: string): void => {
+      running.delete(child)
       const seconds = (performance.now() - started) / 1000
       say(`${ok ? 'ok    ' : 'FAILED'} ${name.padEnd(8)} ${seconds.toFixed(1).padStart(6)} s`)
       resolve({ name, ok, seconds, output: heard.join('') + more })
@@ -93,7 +105,6 @@ const results = [
 ]
 
 const report: TestReport | undefined = existsSync(reportFile) ? JSON.parse(readFileSync(reportFile, 'utf8')) : undefined
-rmSync(folder, { recursive: true })
 const { passed, failed, skipped } = tally(results, 'tests', report)
 for (const { name, output } of results.filter(({ ok }) => !ok)) say(`\n── ${name} ──\n${output.trimEnd()}`)
 if (skipped.length > 0) say(`\nDid not run, ${skipped.length}:\n${skipped.map((name) => `  ${name}`).join('\n')}`)

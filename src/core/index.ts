@@ -2,8 +2,11 @@
  * The library: pure computation without input, output, clock or chance, for Node, workers and browsers alike.
  * The words that all rooms share come by their own names, everything else under the name of its room.
  */
+export * as curve from './curve/index.ts'
 export * as fixture from './fixture/index.ts'
 export * as numeric from './numeric/index.ts'
 export * as quantity from './quantity/index.ts'
+export * as reduce from './reduce/index.ts'
+export * as rig from './rig/index.ts'
 export * as stats from './stats/index.ts'
 export * from './terms/index.ts'

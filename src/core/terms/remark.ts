@@ -22,6 +22,8 @@ export const remarkKinds = [
   'angleFromSpeed',
   'limitNotGiven',
   'rowsLeftOut',
+  'cellsLeftEmpty',
+  'timeRunsOn',
   'oneSpeedOnly',
   'directionsDiffer',
   'fitStopped',

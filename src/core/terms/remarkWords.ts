@@ -30,6 +30,8 @@ export const remarkWords: Readonly<Record<RemarkKind, { readonly words: string; 
   angleFromSpeed: { words: 'angle summed from the speed', weight: 'note' },
   limitNotGiven: { words: 'limit not given', weight: 'note' },
   rowsLeftOut: { words: 'rows left out', weight: 'note' },
+  cellsLeftEmpty: { words: 'cells left empty', weight: 'note' },
+  timeRunsOn: { words: 'time runs on over the steps', weight: 'note' },
   oneSpeedOnly: { words: 'one speed only', weight: 'note' },
   directionsDiffer: { words: 'up and down differ', weight: 'caution' },
   fitStopped: { words: 'fit stopped early', weight: 'caution' },

@@ -1,3 +1,4 @@
+import { printSteps } from '../core/quantity/index.ts'
 import { remarkWords } from '../core/terms/index.ts'
 import { lettering, sizes } from './lettering.ts'
 import { element, type Markup } from './markup.ts'
@@ -30,18 +31,6 @@ export function signKey(signs: readonly Sign[], top: number, stage: Stage): Bloc
   return { markup: element('g', {}, ...marks), height: y - top + lineHeight }
 }
 
-/** "step 3", "steps 1–4, 7", "every step"; a long list becomes a count. */
-export function stepsInWords(sign: Pick<Sign, 'steps' | 'everywhere'>): string {
-  if (sign.everywhere) return 'every step'
-  const ranges: string[] = []
-  let start = 0
-  for (let index = 1; index <= sign.steps.length; index++) {
-    if (sign.steps[index] === (sign.steps[index - 1] ?? 0) + 1) continue
-    const from = sign.steps[start]
-    const to = sign.steps[index - 1]
-    ranges.push(from === to ? String(from) : index - start === 2 ? `${from}, ${to}` : `${from}–${to}`)
-    start = index
-  }
-  if (ranges.length > 6) return `${sign.steps.length} steps`
-  return `${sign.steps.length === 1 ? 'step' : 'steps'} ${ranges.join(', ')}`
-}
+/** "step 3", "steps 1–4, 7", "every step". */
+export const stepsInWords = (sign: Pick<Sign, 'steps' | 'everywhere'>): string =>
+  sign.everywhere ? 'every step' : printSteps(sign.steps)

@@ -33,7 +33,7 @@ const coreRooms = [
   core('film', 'terms numeric material contact', true),
   core('fixture', 'terms numeric material contact'),
   core('rig', 'terms numeric stats material contact film fixture'),
-  core('reduce', 'terms numeric stats contact film fixture rig'),
+  core('reduce', 'terms numeric quantity stats contact film fixture rig'),
   core('curve', 'terms numeric stats film'),
   core('plan', 'terms numeric quantity stats material contact film fixture rig curve', true),
 ]

@@ -1,3 +1,4 @@
+export { chiSquaredDraw } from './chiSquaredDraw.ts'
 export { CompensatedDot } from './compensatedDot.ts'
 export { compensatedSum } from './compensatedSum.ts'
 export { fourierTransform, powerOfTwoFrom } from './fourier.ts'

@@ -2,8 +2,9 @@ import type { FixtureGeometry } from '../fixture/index.ts'
 import { studentTQuantile } from '../stats/index.ts'
 import type { Point, ReduceOptions, Setup, TurnHarmonic } from '../terms/index.ts'
 import { combined, sharedBudget } from './budget.ts'
-import type { RecordFriction, StepResult } from './estimate/recordFriction.ts'
+import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
+import type { StepResult } from './estimate/stepResult.ts'
 import type { StepHarmonic } from './estimate/turnRipple.ts'
 import type { Signals } from './signals.ts'
 import type { ZeroCorrections } from './zero/corrections.ts'
@@ -67,17 +68,11 @@ export function barePoint(result: StepResult, signals: Signals, context: PointCo
     axialForce: estimate?.force ?? meanFrom(rows.force, from),
     gap: signals.gap === null ? null : finiteMean(signals.gap, keptFrom),
     temperature: signals.temperature === null ? null : finiteMean(signals.temperature, keptFrom),
-    autocorrelationTime: estimate === undefined ? null : correlationTime(result, context.record.whitening),
+    autocorrelationTime: estimate === undefined ? null : result.correlationTime * rows.block,
     frictionHarmonics: friction1,
     forceHarmonics: force1,
     rows: { from: rows.step.from, to: rows.step.to, kept: rows.step.from + keptFrom },
   }
-}
-
-/** (1 + ρ)/(1 − ρ) of the step's noise, times what one lag leaves over, in raw rows. */
-export function correlationTime({ rows, noise }: StepResult, whitening: number): number {
-  const correlation = noise?.correlation ?? 0
-  return ((1 + correlation) / (1 - correlation)) * whitening * rows.block
 }
 
 function harmonicsOf({ record, index }: PointContext, friction: number | undefined): [TurnHarmonic[], TurnHarmonic[]] {

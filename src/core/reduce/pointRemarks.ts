@@ -1,8 +1,10 @@
 import type { Point, Remark } from '../terms/index.ts'
-import { fewestKept, type StepResult } from './estimate/recordFriction.ts'
-import { residualOf } from './estimate/whiteningFactor.ts'
+import { assumedTilt } from './defaults.ts'
+import { fewestKept } from './estimate/recordFriction.ts'
+import { residualOf } from './estimate/residualOf.ts'
+import type { StepResult } from './estimate/stepResult.ts'
 import { gapTrend } from './gapTrend.ts'
-import { type BarePoint, correlationTime, type PointContext, rippleAmplitude } from './point.ts'
+import { type BarePoint, type PointContext, rippleAmplitude } from './point.ts'
 import { belowTorqueFloor } from './remarks/belowTorqueFloor.ts'
 import { contactLost } from './remarks/contactLost.ts'
 import { forceOffTarget } from './remarks/forceOffTarget.ts'
@@ -79,7 +81,7 @@ function frictionRemarks(bare: BarePoint, signals: Signals, context: PointContex
     ...at,
   })
   const seen = rippleAmplitude(record, bare.friction)
-  const amplitude = Number.isFinite(seen) ? seen : Math.tan((0.2 * Math.PI) / 180) / Math.abs(bare.friction)
+  const amplitude = Number.isFinite(seen) ? seen : Math.tan(assumedTilt) / Math.abs(bare.friction)
   const acceleration = meanAcceleration(signals, bare.rows.kept - bare.rows.from)
   const inertia = context.corrections.inertia
   return [
@@ -99,7 +101,7 @@ function frictionRemarks(bare: BarePoint, signals: Signals, context: PointContex
           {
             residual,
             friction: bare.friction,
-            autocorrelationTime: correlationTime(result, record.whitening) / result.rows.block,
+            autocorrelationTime: result.correlationTime,
             ...at,
           },
           options.significance,

@@ -76,7 +76,7 @@ export function signalSource(channels: Channels, setup: Setup, geometry: Fixture
   }
 }
 
-type Reader = (from: number, to: number) => Float64Array
+type Reader = (from: number, to: number) => Float64Array<ArrayBufferLike>
 
 const pageRows = 65_536
 
@@ -103,8 +103,8 @@ function integratedAngle(rows: number, time: Reader, speed: Reader): Reader {
     starts[index + 1] = sum
     return angle
   }
-  let last = { index: -1, angle: new Float64Array(0) }
-  const cached = (index: number): Float64Array => {
+  let last: { index: number; angle: Float64Array } = { index: -1, angle: new Float64Array(0) }
+  const cached = (index: number) => {
     if (last.index !== index) last = { index, angle: page(index) }
     return last.angle
   }

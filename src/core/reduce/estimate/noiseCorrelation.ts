@@ -58,7 +58,9 @@ export function noiseCorrelation(logLikelihoods: readonly ((correlation: number)
 
 /** exp(L − max L) on the grid, from a coarser one: L is smooth, only its height grows with the rows. */
 function relativeLikelihood(logLikelihood: (correlation: number) => number): Float64Array {
-  const coarse = Float64Array.from({ length: coarseCount }, (_, i) => logLikelihood(Math.tanh(lowest + i * coarseSpacing)))
+  const coarse = Float64Array.from({ length: coarseCount }, (_, i) =>
+    logLikelihood(Math.tanh(lowest + i * coarseSpacing)),
+  )
   const values = grid.map((z) => cubicAt(coarse, (z - lowest) / coarseSpacing))
   const top = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY)
   return values.map((value) => (Number.isFinite(value) ? Math.exp(value - top) : 0))

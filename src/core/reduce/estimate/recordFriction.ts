@@ -1,38 +1,25 @@
 import { assumedTilt } from '../defaults.ts'
+import { aloneStep } from './aloneStep.ts'
 import { correlatedFit } from './correlatedFit.ts'
+import { meanInflation } from './meanInflation.ts'
 import { type NoiseCorrelation, noiseCorrelation, type SharedNoise } from './noiseCorrelation.ts'
 import { openBeliefs, pooledRipple, type RecordRippleFit, recordRipple, turnsForRipple } from './recordRipple.ts'
 import { settledFrom } from './settled.ts'
-import { type RippleBelief, type StepFriction, stepFriction } from './stepFriction.ts'
+import { type RippleBelief, stepFriction } from './stepFriction.ts'
 import { frictionRegression, type StepProducts, stepProducts } from './stepProducts.ts'
+import type { StepResult } from './stepResult.ts'
 import type { StepRows } from './stepRows.ts'
 import { warmUpCut } from './warmUpCut.ts'
 import { whiteningFactor } from './whiteningFactor.ts'
+import { widened } from './widened.ts'
 
 /** Fewest rows that a step may keep. */
 export const fewestKept = 8
-
-export interface StepResult {
-  readonly rows: StepRows
-  /** First kept row, in rows of `rows`. */
-  readonly from: number
-  readonly settled: boolean
-  readonly products: StepProducts | undefined
-  readonly estimate: StepFriction | undefined
-  /** What was believed of the ripple; undefined entries were left to the step's own data. */
-  readonly beliefs: readonly (RippleBelief | undefined)[]
-  readonly tiltAssumed: boolean
-  /** Place among the steps that could be used; −1 for the others. */
-  readonly place: number
-  readonly noise: NoiseCorrelation | undefined
-}
 
 export interface RecordFriction {
   readonly steps: readonly StepResult[]
   readonly ripple: RecordRippleFit
   readonly noise: SharedNoise
-  /** Factor on the variance of a mean for correlation that one lag does not describe. */
-  readonly whitening: number
 }
 
 /**
@@ -67,10 +54,15 @@ export function recordFriction(
       tiltAssumed,
       place,
       noise,
+      correlationTime:
+        noise === undefined || products === undefined ? 1 : meanInflation(noise.correlation, products.rows),
     }
   })
-  const whitening = whiteningFactor(steps, second.ripple.orders)
-  return { steps: steps.map((step) => widened(step, whitening)), ripple: second.ripple, noise: second.noise, whitening }
+  const whitening = second.usable.length > 1 ? whiteningFactor(steps, second.ripple.orders) : 1
+  const said = steps.map((step) =>
+    second.usable.length > 1 ? widened(step, whitening) : aloneStep(step, second.ripple.orders),
+  )
+  return { steps: said, ripple: second.ripple, noise: second.noise }
 }
 
 interface Learned {
@@ -131,7 +123,12 @@ function warmUp(rows: StepRows, from: number, { first, index }: { first: Learned
     }
     series[i] = value
   }
-  return warmUpCut(series, first.noise.steps[first.place[index]].correlation)
+  const independent = first.usable.reduce(
+    (sum, step, s) =>
+      sum + (step.rows * (1 - first.noise.steps[s].correlation)) / (1 + first.noise.steps[s].correlation),
+    0,
+  )
+  return warmUpCut(series, first.noise.steps[first.place[index]].correlation, independent)
 }
 
 /** What the other steps say of the ripple; an assumed tilt where no step of the record holds a turn. */
@@ -169,10 +166,3 @@ const nothing = (order: number): RippleBelief => ({
   perFriction: false,
   degreesOfFreedom: Number.POSITIVE_INFINITY,
 })
-
-/** The whitening factor widens the noise part alone. */
-function widened(step: StepResult, whitening: number): StepResult {
-  if (step.estimate === undefined || whitening === 1) return step
-  const factor = Math.sqrt(whitening * (1 - step.estimate.rippleShare) + step.estimate.rippleShare)
-  return { ...step, estimate: { ...step.estimate, uncertainty: step.estimate.uncertainty * factor } }
-}

@@ -1,4 +1,5 @@
 import { type CorrelatedFit, correlatedFit, type PriorBelief } from './correlatedFit.ts'
+import { meanInflation } from './meanInflation.ts'
 import type { NoiseCorrelation } from './noiseCorrelation.ts'
 import { forceRegression, frictionRegression, type StepProducts } from './stepProducts.ts'
 
@@ -28,6 +29,9 @@ export interface StepFriction {
 
 const rounds = 4
 
+/** Below this many independent rows every row is weighed alike. */
+const fewestIndependent = 10
+
 /**
  * Friction of one step: the ratio of the mean tangential to the mean axial force over a whole turn, from a joint
  * generalised least-squares fit of level and turn harmonics with autocorrelated errors. Where the step holds little
@@ -44,14 +48,19 @@ export function stepFriction(
   const level = forceFit.coefficients[0]
   let friction = step.plainFriction
   let fit: CorrelatedFit | undefined
+  const independent = (step.rows * (1 - noise.correlation)) / (1 + noise.correlation)
+  const weight = independent < fewestIndependent ? Math.min(0, noise.correlation) : noise.correlation
   for (let round = 0; round < rounds; round++) {
-    fit = correlatedFit(frictionRegression(step, friction, orders), noise.correlation, priors(beliefs, friction))
+    fit = correlatedFit(frictionRegression(step, friction, orders), weight, priors(beliefs, friction))
     if (fit === undefined) return undefined
     friction += fit.coefficients[0] / level
   }
   if (fit === undefined || !Number.isFinite(friction)) return undefined
-  const total = fit.covariance[0] / (level * level)
-  const noiseOnly = noiseVariance(step, { friction, noise, orders, beliefs, fit }) / (level * level)
+  const context = { friction, noise, orders, beliefs, fit, weight }
+  const weighted = noiseVariance(step, context)
+  const ripple = Math.max(0, fit.covariance[0] - weighted) / (level * level)
+  const noiseOnly = (weighted * flatteningFactor(step, context)) / (level * level)
+  const total = noiseOnly + ripple
   return {
     friction,
     uncertainty: Math.sqrt(total),
@@ -81,16 +90,37 @@ interface Context {
   readonly orders: readonly number[]
   readonly beliefs: readonly (RippleBelief | undefined)[]
   readonly fit: CorrelatedFit
+  /** Correlation by which the rows were weighed. */
+  readonly weight: number
 }
 
 /** Variance of the level if the believed harmonics were exact. */
-function noiseVariance(step: StepProducts, { friction, noise, orders, beliefs, fit }: Context): number {
+function noiseVariance(step: StepProducts, { friction, orders, beliefs, fit, weight }: Context): number {
   const free = orders.filter((_, k) => beliefs[k] === undefined)
   if (free.length === orders.length) return fit.covariance[0]
-  const plain = correlatedFit(frictionRegression(step, friction, free), noise.correlation)
+  const plain = correlatedFit(frictionRegression(step, friction, free), weight)
   return plain === undefined
     ? fit.covariance[0]
     : Math.min((plain.covariance[0] / plain.variance) * fit.variance, fit.covariance[0])
+}
+
+/**
+ * Where few independent values are left, optimal weights lean on the first and last row alone, and a drift would rule
+ * the value. Such a step is weighed evenly, as the plain mean; this is what the variance of that mean
+ * is under the correlation that was found, over what the weights take it for.
+ */
+function flatteningFactor(step: StepProducts, { friction, noise, orders, beliefs, weight }: Context): number {
+  if (weight === noise.correlation) return 1
+  const level = frictionRegression(step, friction, [])
+  const asWeighed = correlatedFit(level, weight)
+  const asFound = correlatedFit(
+    frictionRegression(step, friction, orders),
+    noise.correlation,
+    priors(beliefs, friction),
+  )
+  if (asWeighed === undefined || asFound === undefined) return 1
+  const spread = asFound.variance / (1 - noise.correlation ** 2)
+  return (spread * meanInflation(noise.correlation, step.rows)) / step.rows / asWeighed.covariance[0]
 }
 
 /**

@@ -6,14 +6,16 @@ const clearDifference = 3.5
 /**
  * Rows to leave out at the head of a step because friction had not settled: MSER-5 (White 1997) on friction with the
  * turn ripple taken off. Where nothing that MSER takes off differs from the rest the cut is not made: on a stationary
- * stretch MSER cuts at random, which wastes rows and makes the rest look quieter than it is.
+ * stretch MSER cuts at random, which wastes rows and makes the rest look quieter than it is. Where the whole record holds too few
+ * independent rows to tell drift from correlation, MSER's cut stands.
  *
  * @param friction one value a row, ripple taken off
  * @param correlation lag-one correlation of its noise
+ * @param independentRows of the whole record: rows over autocorrelation time, summed over the steps
  */
-export function warmUpCut(friction: Float64Array, correlation: number): number {
+export function warmUpCut(friction: Float64Array, correlation: number, independentRows: number): number {
   const { cut } = mser5(friction)
-  if (cut === 0) return 0
+  if (cut === 0 || independentRows < fewestIndependent) return cut
   const rest = moments(friction, cut, friction.length)
   const time = (1 + correlation) / (1 - correlation)
   const restVariance = rest.variance * Math.min(1, time / (friction.length - cut))
@@ -25,6 +27,9 @@ export function warmUpCut(friction: Float64Array, correlation: number): number {
 }
 
 const batch = 5
+
+/** Independent rows in a record below which drift and correlation cannot be told apart. */
+const fewestIndependent = 40
 
 function moments(values: Float64Array, from: number, to: number): { mean: number; variance: number } {
   let mean = 0

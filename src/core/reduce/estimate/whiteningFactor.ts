@@ -1,4 +1,5 @@
-import type { StepResult } from './recordFriction.ts'
+import { residualOf } from './residualOf.ts'
+import type { StepResult } from './stepResult.ts'
 
 const longestLag = 100
 
@@ -44,23 +45,5 @@ function innovationsOf(step: StepResult, orders: readonly number[]): Float64Arra
   const residual = residualOf(step, orders)
   const out = new Float64Array(Math.max(0, residual.length - 1))
   for (let i = 0; i < out.length; i++) out[i] = residual[i + 1] - correlation * residual[i]
-  return out
-}
-
-/** Tangential − µ·force over the mean force, less the level and turn terms of the fit. */
-export function residualOf(step: StepResult, orders: readonly number[]): Float64Array {
-  const { rows, from, estimate, products } = step
-  if (estimate === undefined || products === undefined) return new Float64Array(0)
-  const columns = orders.flatMap((order) => {
-    const at = 2 * rows.orders.indexOf(order)
-    return [rows.turnColumns[at], rows.turnColumns[at + 1]]
-  })
-  const out = new Float64Array(rows.force.length - from)
-  for (let i = 0; i < out.length; i++) {
-    const row = from + i
-    let value = (rows.tangential[row] - estimate.friction * rows.force[row]) / products.meanForce
-    for (let k = 0; k < columns.length; k++) value -= estimate.coefficients[1 + k] * columns[k][row]
-    out[i] = value - estimate.coefficients[0]
-  }
   return out
 }

@@ -2,6 +2,7 @@ import { printQuantity } from '../../quantity/index.ts'
 import type { BelievableWindow, Point, WindowLimit, WindowLimitName } from '../../terms/index.ts'
 import { partialTurnShare } from '../remarks/underOneTurn.ts'
 import { limitWords } from './limitWords.ts'
+import { nameWords } from './nameWords.ts'
 import { plateauVerdict } from './plateau.ts'
 import { type LimitAt, type LimitContext, limitsAt } from './pointLimits.ts'
 
@@ -61,21 +62,25 @@ interface Run {
   readonly to: number
 }
 
+/**
+ * Points whose contact alone was bad are holes: a run may pass over them but not begin or end there, so one lost
+ * contact amid good steps does not cut the curve in two.
+ */
 function widestRun(judged: readonly Judged[]): Run | undefined {
   let best: Run | undefined
   const width = (run: Run) => Math.log(judged[run.to].point.slidingSpeed / judged[run.from].point.slidingSpeed)
-  let from = 0
-  for (let i = 0; i <= judged.length; i++) {
-    const whole = i < judged.length && judged[i].broken.length === 0 && judged[i].point.friction !== null
-    if (whole) continue
-    if (i > from) {
-      const run = { from, to: i - 1 }
-      if (best === undefined || width(run) > width(best)) best = run
-    }
-    from = i + 1
+  let open: Run | undefined
+  for (let i = 0; i < judged.length; i++) {
+    const { broken, point } = judged[i]
+    if (broken.length === 0 && point.friction !== null) {
+      open = { from: open?.from ?? i, to: i }
+      if (best === undefined || width(open) > width(best)) best = open
+    } else if (!isHole(judged[i])) open = undefined
   }
   return best
 }
+
+const isHole = ({ broken }: Judged): boolean => broken.length > 0 && broken.every((limit) => limit.name === 'contact')
 
 function limitOver(
   name: WindowLimitName,
@@ -105,6 +110,9 @@ function limitOver(
   }
 }
 
+/** Speeds closer than this are one speed. */
+const oneSpeed = 1.1
+
 const speedWords = (speed: number): string => printQuantity(speed, 'velocity', { digits: 3 })
 
 function windowSentence(judged: readonly Judged[], run: Run | undefined): string {
@@ -119,24 +127,12 @@ function windowSentence(judged: readonly Judged[], run: Run | undefined): string
     neighbour === undefined
       ? 'the end of the data'
       : neighbour.broken.map((limit) => nameWords(limit.name)).join(' and ') || 'a point without friction'
-  if (run.from === run.to) return `Only the point at ${speedWords(low)} can be believed.`
+  if (high < low * oneSpeed) return `Only one speed, ${speedWords(low)}, can be believed.`
+  const holes = judged.slice(run.from, run.to).filter(isHole)
+  const except =
+    holes.length === 0 ? '' : `, but not at ${holes.map(({ point }) => speedWords(point.slidingSpeed)).join(', ')}`
   return (
     `Believe this curve from ${speedWords(low)} (limited by ${cut(judged[run.from - 1])}) ` +
-    `to ${speedWords(high)} (limited by ${cut(judged[run.to + 1])}).`
+    `to ${speedWords(high)} (limited by ${cut(judged[run.to + 1])})${except}.`
   )
 }
-
-const names: Readonly<Record<WindowLimitName, string>> = {
-  torqueFloor: 'the torque floor',
-  torqueCeiling: 'the torque ceiling',
-  forceZero: 'the zero of the axial force',
-  partialTurn: 'a turn that was not completed',
-  windUp: 'wind-up of the shaft',
-  inertia: 'inertia',
-  drag: 'drag of the liquid',
-  contact: 'an unsteady contact',
-  data: 'the end of the data',
-}
-
-/** A limit as people call it. */
-export const nameWords = (name: WindowLimitName): string => names[name]

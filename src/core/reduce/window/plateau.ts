@@ -1,7 +1,8 @@
 import { linearLeastSquares } from '../../numeric/index.ts'
 import { printQuantity } from '../../quantity/index.ts'
 import type { BelievableWindow, Point, WindowLimitName } from '../../terms/index.ts'
-import { nameWords } from './believable.ts'
+import { partialTurnShare } from '../remarks/underOneTurn.ts'
+import { nameWords } from './nameWords.ts'
 import type { LimitContext } from './pointLimits.ts'
 
 /** Slope d ln µ/d ln v under which the slow end counts as level: 12 % over a decade. Common practice, no source. */
@@ -60,7 +61,7 @@ export function plateauVerdict(judged: readonly JudgedPoint[], context: LimitCon
       sentence: `The slow end is level (${told}), but no step of the record holds a whole turn, so a tilt could make or hide it.`,
     }
   }
-  const bias = Math.max(0, ...partial.map(({ point }) => biasAt(point, judged, context)))
+  const bias = Math.max(0, ...partial.map(({ point }) => biasAt(point, context)))
   const left =
     bias > 0
       ? `; uncorrected, the ripple could have shifted it by up to ${printQuantity(bias, 'ratio', { digits: 2 })}`
@@ -70,11 +71,8 @@ export function plateauVerdict(judged: readonly JudgedPoint[], context: LimitCon
 
 const words = (speed: number): string => printQuantity(speed, 'velocity', { digits: 3 })
 
-function biasAt(point: Point, judged: readonly JudgedPoint[], context: LimitContext): number {
-  const amplitude = context.ripple.find((value) => Number.isFinite(value)) ?? 0
-  const turns = point.turns
-  return judged.length === 0 ? 0 : (Math.abs(Math.sin(Math.PI * turns)) / (Math.PI * turns)) * amplitude
-}
+const biasAt = (point: Point, context: LimitContext): number =>
+  partialTurnShare(point.turns) * (context.ripple.find((value) => Number.isFinite(value)) ?? 0)
 
 /** Weighted slope of ln µ on ln v, with the larger of what own uncertainties and scatter say. */
 function slopeOf(slow: readonly JudgedPoint[]): { slope: number; uncertainty: number } {

@@ -25,6 +25,7 @@ const pound = 0.45359237
 const inch = 0.0254
 const turn = 2 * Math.PI
 
+/** The units that we know. */
 export const atoms: readonly Atom[] = [
   {
     symbols: ['s'],

@@ -23,6 +23,7 @@ export const dimensions = [
   'count',
 ] as const
 
+/** One of `dimensions`. */
 export type Dimension = (typeof dimensions)[number]
 
 /** Exponents of m, kg, s, K and rad. The radian counts as a base unit so that rad/s and 1/s stay apart. */

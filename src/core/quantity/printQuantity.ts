@@ -4,6 +4,7 @@ import { fromSi } from './toSi.ts'
 import { unitNamed } from './unitNamed.ts'
 import type { Unit } from './unitsOf.ts'
 
+/** How a quantity is printed. */
 export interface PrintOptions {
   /** Significant digits, 1 to 17. Default 4. */
   readonly digits?: number

@@ -1,0 +1,6 @@
+export { type ColumnAnswer, type ColumnAnswers, channelDimensions } from './columnAnswers.ts'
+export { setupJsonSchema } from './jsonSchema.ts'
+export { readSetup, type SetupFile } from './readSetup.ts'
+export { type SetupProblemKind, setupProblemKinds } from './setupProblem.ts'
+export { setupTemplate } from './setupTemplate.ts'
+export { type WriteSetupOptions, writeSetup } from './writeSetup.ts'

@@ -137,3 +137,22 @@ test.for(hostile.map(([name, text]) => ({ name, text })))('$name: answered withi
   expect(text.length).toBeLessThan(128 * 1024)
   expect(check(text)).toBeLessThan(2000)
 })
+
+const whole = setupTemplate('ballsOnPlate')
+
+test.for(
+  [
+    ['nothing', '', 'setupEmpty'],
+    ['a comment', '# hello\n', 'setupEmpty'],
+    ['a word', 'hello', 'sectionExpected'],
+    ['a list', '- rig\n- fixture\n', 'sectionExpected'],
+    ['a photo', '\uFFFD\uFFFD\u0000\u0010JFIF\u0000', 'setupNotText'],
+    ['a zero byte', `${whole}\u0000`, 'setupNotText'],
+    ['ten megabytes', `${whole}note: ${'x'.repeat(1e7)}`, 'setupTooLong'],
+  ].map(([name, text, kind]) => ({ name, text, kind })),
+)('$name is refused as $kind', ({ text, kind }) => {
+  const read = readSetup(text, 'refused.yaml')
+  const problems = read.ok ? [] : read.problems
+  expect(problems[0].kind).toBe(kind)
+  expect(problems).toHaveLength(1)
+})

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { readSetup, setupTemplate } from '../../../src/io/setup/index.ts'
+import { readSetup } from '../../../src/io/setup/index.ts'
 
 const good = `# A comment
 rig:
@@ -251,26 +251,4 @@ test('all problems at once, in the order of the lines', () => {
     .replace('0.5 %', 'x')
   const problems = problemsOf(text)
   expect(problems.map(({ place }) => place.line)).toEqual([3, 4, 12, 18])
-})
-
-test('two columns for one channel', () => {
-  const text = `${setupTemplate('discOnPlate')}columns:\n  M: { channel: torque }\n  M2: { channel: torque }\n`
-  expect(problemsOf(text)).toMatchObject([{ kind: 'channelTwice', mend: expect.stringContaining('ignore') }])
-  expect(problemsOf(text.replace('M2: { channel: torque }', 'M2: { channel: ignore }'))).toEqual([])
-})
-
-test.for(
-  [
-    ['nothing', '', 'setupEmpty'],
-    ['a comment', '# hello\n', 'setupEmpty'],
-    ['a word', 'hello', 'sectionExpected'],
-    ['a list', '- rig\n- fixture\n', 'sectionExpected'],
-    ['a photo', '\uFFFD\uFFFD\u0000\u0010JFIF\u0000', 'setupNotText'],
-    ['a zero byte', `${good}\u0000`, 'setupNotText'],
-    ['ten megabytes', `${good}note: ${'x'.repeat(1e7)}`, 'setupTooLong'],
-  ].map(([name, text, kind]) => ({ name, text, kind })),
-)('$name is refused as $kind', ({ text, kind }) => {
-  const problems = problemsOf(text)
-  expect(problems[0].kind).toBe(kind)
-  expect(problems).toHaveLength(1)
 })

@@ -1,5 +1,6 @@
-import { type Dimension, siUnit, type Unit, unitNamed } from '../../core/quantity/index.ts'
+import { siUnit, type Unit, unitNamed } from '../../core/quantity/index.ts'
 import type { ChannelName } from '../../core/terms/index.ts'
+import { channelDimensions } from '../setup/index.ts'
 import type { TableDialect } from './tableDialect.ts'
 
 /** One column as it will be written: SI value = factor·written + offset. */
@@ -10,19 +11,6 @@ export interface TableColumn {
   readonly factor: number
   readonly offset: number
   readonly digits: number
-}
-
-const dimensionOf: Readonly<Record<ChannelName, Dimension>> = {
-  time: 'time',
-  step: 'count',
-  angularVelocity: 'angularVelocity',
-  slidingSpeed: 'velocity',
-  torque: 'torque',
-  frictionForce: 'force',
-  axialForce: 'force',
-  angle: 'angle',
-  gap: 'length',
-  temperature: 'temperature',
 }
 
 const words: Readonly<Record<TableDialect['language'], Readonly<Record<ChannelName, string>>>> = {
@@ -59,7 +47,7 @@ const turnWords: Readonly<Record<TableDialect['language'], string>> = { en: 'Rot
 const timeDigits = 15
 
 /** The columns of a table. Throws RangeError for a unit that is none of the channel. */
-export function tableColumns(names: readonly ChannelName[], dialect: TableDialect): readonly TableColumn[] {
+export function headedColumns(names: readonly ChannelName[], dialect: TableDialect): readonly TableColumn[] {
   return names.map((name) => {
     const unit = unitOf(name, dialect)
     const turns = name === 'angularVelocity' && !/rad|°/.test(unit.text)
@@ -76,8 +64,8 @@ export function tableColumns(names: readonly ChannelName[], dialect: TableDialec
 }
 
 function unitOf(name: ChannelName, dialect: TableDialect): Unit {
-  const usual = name === 'temperature' ? '°C' : siUnit(dimensionOf[name])
-  return unitNamed(dialect.unitNames[name] ?? usual, dimensionOf[name])
+  const usual = name === 'temperature' ? '°C' : siUnit(channelDimensions[name])
+  return unitNamed(dialect.unitNames[name] ?? usual, channelDimensions[name])
 }
 
 /** The lines that name the columns, without line ends. */

@@ -2,7 +2,7 @@ import type { ChannelName, Channels } from '../../core/terms/index.ts'
 import { ByteText } from './byteText.ts'
 import { byteOrderMark, encodeAscii, encodeText } from './encodeText.ts'
 import type { TableDialect } from './tableDialect.ts'
-import { alignedWidth, headingLines, type TableColumn, tableColumns } from './tableHeadings.ts'
+import { alignedWidth, headedColumns, headingLines, type TableColumn } from './tableHeadings.ts'
 
 /**
  * A record as a text table, piece by piece. `chunks` are consecutive rows of one record, all with the same columns.
@@ -18,7 +18,7 @@ export function* writeTable(chunks: Iterable<Channels>, dialect: TableDialect): 
   let step = Number.NaN
   for (const chunk of chunks) {
     if (columns === undefined) {
-      columns = tableColumns(dialect.columns ?? chunk.names, dialect)
+      columns = headedColumns(dialect.columns ?? chunk.names, dialect)
       headings = headingLines(columns, dialect)
       yield byteOrderMark(encoding)
       yield lines([...dialect.preamble, ...headings])

@@ -3,7 +3,7 @@ import type { ChannelName } from '../../core/terms/index.ts'
 
 /** What a person says about one column: which channel it is, in which unit, or both. */
 export interface ColumnAnswer {
-  /** `ignore` for a column that must not be read, such as the second of two torques. */
+  /** `ignore` (`none` in the file) for a column that must not be read, such as the second of two torques. */
   readonly channel?: ChannelName | 'ignore'
   /** A unit as people write it. */
   readonly unit?: string

@@ -1,4 +1,5 @@
 export { type ColumnAnswer, type ColumnAnswers, channelDimensions } from './columnAnswers.ts'
+export { fixtureKindsWritten } from './fixtureKeys.ts'
 export { setupJsonSchema } from './jsonSchema.ts'
 export { readSetup, type SetupFile } from './readSetup.ts'
 export { type SetupProblemKind, setupProblemKinds } from './setupProblem.ts'

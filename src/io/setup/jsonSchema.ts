@@ -37,7 +37,7 @@ function keySchema(key: Key): Json {
           minProperties: 1,
           additionalProperties: false,
           properties: {
-            channel: { description: 'What the column holds.', enum: [...channelNames, 'ignore'] },
+            channel: { description: 'What the column holds.', enum: [...channelNames, 'none'] },
             unit: {
               description: 'The unit of the column, as people write it.',
               type: 'string',

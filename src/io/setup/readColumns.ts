@@ -7,7 +7,7 @@ import { type Entry, namedEntries } from './namedEntries.ts'
 import { joined, nearestHint } from './sectionComplaints.ts'
 import { type Complaint, setupProblem } from './setupProblem.ts'
 
-const channelWords: readonly string[] = [...channelNames, 'ignore']
+const channelWords: readonly string[] = [...channelNames, 'none']
 
 /** Reads `columns`: per heading a channel, a unit or both. */
 export function readColumns(entries: ReadonlyMap<string, Entry>, spot: Spot): ColumnAnswers {
@@ -33,7 +33,7 @@ export function readColumns(entries: ReadonlyMap<string, Entry>, spot: Spot): Co
       complain(below, keyNode, {
         kind: 'channelTwice',
         what,
-        mend: 'Write "channel: ignore" for the one that must not be read.',
+        mend: 'Write "channel: none" for the one that must not be read.',
       })
     }
     taken.set(channel, heading)
@@ -74,7 +74,7 @@ function readAnswer(entries: ReadonlyMap<string, Entry>, spot: Spot): ColumnAnsw
 }
 
 const channelOf = (word: string | undefined): ColumnAnswer['channel'] =>
-  word === 'ignore' ? 'ignore' : channelNames.find((name) => name === word)
+  word === 'none' ? 'ignore' : channelNames.find((name) => name === word)
 
 const unknownChannel = (word: string): Complaint => ({
   kind: 'choiceUnknown',

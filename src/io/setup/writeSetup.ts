@@ -1,7 +1,7 @@
 import { Document } from 'yaml'
 import { printExact } from '../../core/quantity/index.ts'
 import type { Setup } from '../../core/terms/index.ts'
-import type { ColumnAnswers } from './columnAnswers.ts'
+import type { ColumnAnswer, ColumnAnswers } from './columnAnswers.ts'
 import { flattenSetup } from './flattenSetup.ts'
 import type { Section } from './keyKinds.ts'
 import { setupKeys } from './setupKeys.ts'
@@ -57,5 +57,9 @@ function sectionTree(section: Section, path: string, content: Content): Tree {
 const plainOrText = (text: string): string | number => (/^-?[\d.]+(e[+-]?\d+)?$/.test(text) ? Number(text) : text)
 
 function answerTree(columns: ColumnAnswers): Tree {
-  return Object.fromEntries(Object.entries(columns).map(([heading, answer]) => [heading, { ...answer } as Tree]))
+  const word = ({ channel, unit }: ColumnAnswer): Tree => ({
+    ...(channel === undefined ? {} : { channel: channel === 'ignore' ? 'none' : channel }),
+    ...(unit === undefined ? {} : { unit }),
+  })
+  return Object.fromEntries(Object.entries(columns).map(([heading, answer]) => [heading, word(answer)]))
 }

@@ -8,8 +8,8 @@ const problemsOf = (text: string) => {
 
 test('two columns for one channel', () => {
   const text = `${setupTemplate('discOnPlate')}columns:\n  M: { channel: torque }\n  M2: { channel: torque }\n`
-  expect(problemsOf(text)).toMatchObject([{ kind: 'channelTwice', mend: expect.stringContaining('ignore') }])
-  expect(problemsOf(text.replace('M2: { channel: torque }', 'M2: { channel: ignore }'))).toEqual([])
+  expect(problemsOf(text)).toMatchObject([{ kind: 'channelTwice', mend: expect.stringContaining('none') }])
+  expect(problemsOf(text.replace('M2: { channel: torque }', 'M2: { channel: none }'))).toEqual([])
 })
 
 test('several slips in the answers, each told', () => {

@@ -1,3 +1,5 @@
+// Long because the slips are one table: each row is one thing that people get wrong.
+
 import { describe, expect, test } from 'vitest'
 import { readSetup } from '../../../src/io/setup/index.ts'
 

@@ -38,6 +38,13 @@ test('answers on columns come back whatever the heading', () => {
   expect(read.ok ? Object.keys(read.value.columns) : read.problems).toEqual(Object.keys(columns))
 })
 
+test('a column left aside stays aside', () => {
+  const [setup] = fc.sample(anySetup, 1)
+  const columns = { M: { channel: 'torque', unit: 'mN·m' }, M2: { channel: 'ignore' } } as const
+  const read = readSetup(writeSetup(setup, { columns }), 'setup.yaml')
+  expect(read.ok && read.value.columns).toEqual(columns)
+})
+
 test('equal setups give equal text, and the text its own checksum', () => {
   const [setup] = fc.sample(anySetup, 1)
   expect(writeSetup(setup)).toBe(writeSetup(structuredClone(setup)))

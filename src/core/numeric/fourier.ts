@@ -8,8 +8,12 @@ export function fourierTransform(real: Float64Array, imaginary: Float64Array): v
   if (imaginary.length !== size) throw new RangeError(`imaginary part has ${imaginary.length} values, real has ${size}`)
   reverseBits(real, imaginary)
   const half = size >> 1
-  const cosine = Float64Array.from({ length: half }, (_, k) => Math.cos((2 * Math.PI * k) / size))
-  const sine = Float64Array.from({ length: half }, (_, k) => -Math.sin((2 * Math.PI * k) / size))
+  const cosine = new Float64Array(half)
+  const sine = new Float64Array(half)
+  for (let k = 0; k < half; k++) {
+    cosine[k] = Math.cos((2 * Math.PI * k) / size)
+    sine[k] = -Math.sin((2 * Math.PI * k) / size)
+  }
   for (let span = 1; span < size; span <<= 1) {
     const stride = half / span
     for (let start = 0; start < size; start += 2 * span) {

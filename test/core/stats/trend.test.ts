@@ -2,6 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { randomFrom } from '../../../src/core/numeric/index.ts'
 import { kendall, mannKendall, theilSen } from '../../../src/core/stats/index.ts'
+import { kendallScore, kendallVariance } from '../../../src/core/stats/kendallScore.ts'
+import { tieGroups } from '../../../src/core/stats/tieGroups.ts'
 import { examples } from './examples.ts'
 
 describe('Mann–Kendall', () => {
@@ -49,6 +51,36 @@ describe('Kendall', () => {
     expect(tied.exact).toBe(false)
   })
 })
+
+// The null variance is over all orders of one list against the other, so that counting them out proves the formula.
+test.for([
+  [
+    [1, 2, 3, 4, 5, 6],
+    [6, 1, 5, 2, 4, 3],
+  ],
+  [
+    [1, 1, 2, 3, 3, 3],
+    [1, 2, 3, 4, 5, 6],
+  ],
+  [
+    [1, 1, 2, 2, 3, 4],
+    [1, 1, 1, 2, 2, 3],
+  ],
+  [
+    [1, 1, 1, 1, 2, 2],
+    [5, 5, 5, 6, 6, 6],
+  ],
+])('variance of the score of %o against %o is that of all 720 orders (Kendall 1970)', ([x, y]) => {
+  const scores = ordersOf(y).map((order) => kendallScore(x, order))
+  expect(scores).toHaveLength(720)
+  const variance = scores.reduce((sum, score) => sum + score * score, 0) / 720
+  expect(kendallVariance(6, tieGroups(x), tieGroups(y))).toBeCloseTo(variance, 10)
+})
+
+function ordersOf(values: readonly number[]): number[][] {
+  if (values.length === 0) return [[]]
+  return values.flatMap((first, i) => ordersOf(values.toSpliced(i, 1)).map((rest) => [first, ...rest]))
+}
 
 describe('Theil and Sen', () => {
   test('slope 4, interval (26/7, 35/8) (Sen 1968)', () => {

@@ -11,6 +11,13 @@ export interface BudgetAt {
   readonly angularVelocity: number
 }
 
+export interface SharedContext {
+  readonly geometry: FixtureGeometry
+  readonly corrections: ZeroCorrections
+  /** Share of friction by which its load-weighted and its plain mean over a turn differ. */
+  readonly meansApart: number
+}
+
 /** Half-width of a rectangular distribution to standard uncertainty (JCGM 100:2008, 4.3.7). */
 const rectangular = 1 / Math.sqrt(3)
 
@@ -18,7 +25,7 @@ const rectangular = 1 / Math.sqrt(3)
 export function sharedBudget(
   at: BudgetAt,
   setup: Setup,
-  { geometry, corrections }: { geometry: FixtureGeometry; corrections: ZeroCorrections },
+  { geometry, corrections, meansApart }: SharedContext,
 ): Point['shared'] {
   const size = Math.abs(at.friction)
   const perFriction = geometry.loadFactor * geometry.lever * at.force
@@ -28,6 +35,7 @@ export function sharedBudget(
     forceZero: (size * zeroUncertainty(corrections.forceZero, at.time)) / at.force,
     torqueBlank: blankUncertainty(corrections.blank, at.angularVelocity) / perFriction,
     lever: size * geometry.leverLoadUncertainty,
+    tilt: size * meansApart * rectangular,
   }
 }
 

@@ -5,7 +5,7 @@ import { combined, sharedBudget } from './budget.ts'
 import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
 import type { StepResult } from './estimate/stepResult.ts'
-import type { StepHarmonic } from './estimate/turnRipple.ts'
+import type { PooledHarmonic, StepHarmonic } from './estimate/turnRipple.ts'
 import type { Signals } from './signals.ts'
 import type { ZeroCorrections } from './zero/corrections.ts'
 
@@ -32,7 +32,7 @@ const coverage = 0.975
 export function barePoint(result: StepResult, signals: Signals, context: PointContext): BarePoint {
   const { rows, from, estimate, products } = result
   const keptFrom = rows.kept[from * rows.block] ?? rows.step.to - rows.step.from
-  const speed = meanFrom(rows.speed, from)
+  const { speed } = result
   const friction = estimate === undefined ? null : estimate.friction
   const shared =
     estimate === undefined
@@ -45,7 +45,7 @@ export function barePoint(result: StepResult, signals: Signals, context: PointCo
             angularVelocity: speed,
           },
           context.setup,
-          context,
+          { ...context, meansApart: meansApart(context.record, estimate.friction) },
         )
   const half =
     estimate === undefined
@@ -94,12 +94,35 @@ const turnHarmonic = (order: number, h: StepHarmonic, scale: number): TurnHarmon
 
 /** Amplitude of the friction ripple once a turn that the whole record shows, as a share of this friction. */
 export function rippleAmplitude(record: RecordFriction, friction: number): number {
-  const usable = record.steps.flatMap((step) => (step.products === undefined ? [] : [step.products]))
-  const [first] = record.ripple.measured
-  const pooled = first && pooledRipple(first, usable, { scale: record.ripple.scale })
+  const pooled = recordHarmonics(record)[0]?.friction
   if (pooled === undefined) return Number.NaN
   const amplitude = Math.sqrt(pooled.cosine ** 2 + pooled.sine ** 2 + 2 * pooled.between)
   return record.ripple.scale === 'relative' ? amplitude : amplitude / Math.abs(friction)
+}
+
+/**
+ * Half of Σ q·f·cos Δ: by so much the load-weighted mean of friction over a turn (the ratio of means) and its plain mean
+ * differ, as a share of friction, where friction swings by q and the force by f.
+ */
+export function meansApart(record: RecordFriction, friction: number): number {
+  const by = record.ripple.scale === 'relative' ? 1 : 1 / Math.abs(friction)
+  const sum = recordHarmonics(record).reduce(
+    (total, { friction: q, force: f }) => total + by * (q.cosine * f.cosine + q.sine * f.sine),
+    0,
+  )
+  return Math.abs(sum) / 2
+}
+
+/** Clear harmonics of the whole record. */
+function recordHarmonics(record: RecordFriction): { friction: PooledHarmonic; force: PooledHarmonic }[] {
+  const usable = record.steps.flatMap((step) => (step.products === undefined ? [] : [step.products]))
+  return record.ripple.measured
+    .filter((measured) => record.ripple.orders.includes(measured.order))
+    .flatMap((measured) => {
+      const friction = pooledRipple(measured, usable, { scale: record.ripple.scale })
+      const force = pooledRipple({ ...measured, friction: measured.force }, usable, { scale: 'absolute' })
+      return friction === undefined || force === undefined ? [] : [{ friction, force }]
+    })
 }
 
 function meanFrom(values: Float64Array, from: number): number {

@@ -1,12 +1,21 @@
+import { mean } from '../../stats/index.ts'
 import { assumedTilt } from '../defaults.ts'
 import { aloneStep } from './aloneStep.ts'
+import { atOneSpeed, localSlopes, type PlainPoint } from './atOneSpeed.ts'
 import { correlatedFit } from './correlatedFit.ts'
 import { meanInflation } from './meanInflation.ts'
 import { type NoiseCorrelation, noiseCorrelation, type SharedNoise } from './noiseCorrelation.ts'
-import { openBeliefs, pooledRipple, type RecordRippleFit, recordRipple, turnsForRipple } from './recordRipple.ts'
+import {
+  isSignal,
+  openBeliefs,
+  pooledRipple,
+  type RecordRippleFit,
+  recordRipple,
+  turnsForRipple,
+} from './recordRipple.ts'
 import { settledFrom } from './settled.ts'
 import { type RippleBelief, stepFriction } from './stepFriction.ts'
-import { frictionRegression, type StepProducts, stepProducts } from './stepProducts.ts'
+import { type ForceRipple, frictionRegression, type StepProducts, stepProducts } from './stepProducts.ts'
 import type { StepResult } from './stepResult.ts'
 import type { StepRows } from './stepRows.ts'
 import { warmUpCut } from './warmUpCut.ts'
@@ -27,16 +36,20 @@ export interface RecordFriction {
  * warm-up cut with the ripple taken off, then the estimate of each step with what the others say.
  */
 export function recordFriction(
-  all: readonly StepRows[],
+  raw: readonly StepRows[],
   { settleTolerance, orders, cutWarmUp }: { settleTolerance: number; orders: readonly number[]; cutWarmUp: boolean },
 ): RecordFriction {
-  const settled = all.map((rows) => (cutWarmUp ? settledFrom(rows.speed, rows.step.target, settleTolerance) : 0))
-  const starts = settled.map((from, s) => from ?? Math.floor(all[s].speed.length / 5))
+  const settled = raw.map((rows) => (cutWarmUp ? settledFrom(rows.speed, rows.step.target, settleTolerance) : 0))
+  const starts = settled.map((from, s) => from ?? Math.floor(raw[s].speed.length / 5))
   // Noise and ripple are learned where no warm-up is left, or its trace would pass for correlation.
-  const late = starts.map((from, s) => (cutWarmUp ? Math.max(from, Math.floor(all[s].speed.length / 3)) : from))
-  const first = learn(all, late, orders)
+  const late = starts.map((from, s) => (cutWarmUp ? Math.max(from, Math.floor(raw[s].speed.length / 3)) : from))
+  const all = cutWarmUp ? referred(raw, late) : raw
+  const first = learn(all, late, { orders, forceRipple: [] })
   const cut = starts.map((from, s) => (cutWarmUp ? from + warmUp(all[s], from, { first, index: s }) : from))
-  const second = learn(all, cut, orders)
+  const second = learn(all, cut, { orders, forceRipple: forceRippleOf(first) })
+  const speeds = raw.map((rows, s) =>
+    mean(rows.speed.subarray(cutWarmUp ? Math.min(late[s], rows.speed.length - 1) : cut[s])),
+  )
   const steps = all.map((rows, s): StepResult => {
     const products = second.products[s]
     const place = second.place[s]
@@ -47,6 +60,7 @@ export function recordFriction(
     return {
       rows,
       from: cut[s],
+      speed: speeds[s],
       settled: settled[s] !== undefined,
       products,
       estimate,
@@ -65,6 +79,17 @@ export function recordFriction(
   return { steps: said, ripple: second.ripple, noise: second.noise }
 }
 
+/** Rows referred to the speed that each step settles to, by the slope of the plain curve. */
+function referred(raw: readonly StepRows[], starts: readonly number[]): StepRows[] {
+  const points = raw.map((rows, s): PlainPoint | undefined => {
+    if (rows.force.length - starts[s] < fewestKept) return undefined
+    const tangential = mean(rows.tangential.subarray(starts[s]))
+    return { speed: mean(rows.speed.subarray(starts[s])), friction: tangential / mean(rows.force.subarray(starts[s])) }
+  })
+  const slopes = localSlopes(points)
+  return raw.map((rows, s) => atOneSpeed(rows, slopes[s], points[s]?.speed ?? 0))
+}
+
 interface Learned {
   readonly products: readonly (StepProducts | undefined)[]
   /** Index of each step among the usable ones. */
@@ -74,9 +99,23 @@ interface Learned {
   readonly ripple: RecordRippleFit
 }
 
-function learn(all: readonly StepRows[], starts: readonly number[], orders: readonly number[]): Learned {
+/** Ripple of the force that the record shows, for the orders whose friction ripple or force ripple is clear. */
+function forceRippleOf({ ripple, usable }: Learned): ForceRipple[] {
+  return ripple.measured.flatMap((measured) => {
+    const pooled = pooledRipple({ ...measured, friction: measured.force }, usable, { scale: 'absolute' })
+    return pooled === undefined || !isSignal(pooled)
+      ? []
+      : [{ order: measured.order, cosine: pooled.cosine, sine: pooled.sine }]
+  })
+}
+
+function learn(
+  all: readonly StepRows[],
+  starts: readonly number[],
+  { orders, forceRipple }: { orders: readonly number[]; forceRipple: readonly ForceRipple[] },
+): Learned {
   const products = all.map((rows, s) =>
-    rows.force.length - starts[s] < fewestKept ? undefined : stepProducts(rows, starts[s]),
+    rows.force.length - starts[s] < fewestKept ? undefined : stepProducts(rows, starts[s], forceRipple),
   )
   const usable = products.filter((step) => step !== undefined)
   let count = 0
@@ -114,7 +153,7 @@ function warmUp(rows: StepRows, from: number, { first, index }: { first: Learned
   const series = new Float64Array(rows.force.length - from)
   for (let i = 0; i < series.length; i++) {
     const row = from + i
-    let value = (rows.tangential[row] - friction * rows.force[row]) / products.meanForce
+    let value = (rows.tangential[row] - friction * rows.force[row]) / products.turnForce
     for (let k = 0; k < turns.length; k++) {
       const turn = turns[k]
       if (turn === undefined) continue

@@ -26,7 +26,8 @@ export const turnsForRipple = 1
 const unknownRipple = 0.1
 
 /** Twice the χ² mean plus four deviations: a harmonic under it is noise. */
-const isSignal = (pooled: PooledHarmonic): boolean => pooled.signal > 2 * pooled.steps + 8 * Math.sqrt(pooled.steps)
+export const isSignal = (pooled: PooledHarmonic): boolean =>
+  pooled.signal > 2 * pooled.steps + 8 * Math.sqrt(pooled.steps)
 
 /** Harmonics of each step by its own data, and which of them the record as a whole shows. */
 export function recordRipple(

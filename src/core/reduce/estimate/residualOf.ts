@@ -11,7 +11,7 @@ export function residualOf(step: StepResult, orders: readonly number[]): Float64
   const out = new Float64Array(rows.force.length - from)
   for (let i = 0; i < out.length; i++) {
     const row = from + i
-    let value = (rows.tangential[row] - estimate.friction * rows.force[row]) / products.meanForce
+    let value = (rows.tangential[row] - estimate.friction * rows.force[row]) / products.turnForce
     for (let k = 0; k < columns.length; k++) value -= estimate.coefficients[1 + k] * columns[k][row]
     out[i] = value - estimate.coefficients[0]
   }

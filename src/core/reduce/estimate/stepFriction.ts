@@ -1,7 +1,7 @@
 import { type CorrelatedFit, correlatedFit, type PriorBelief } from './correlatedFit.ts'
 import { meanInflation } from './meanInflation.ts'
 import type { NoiseCorrelation } from './noiseCorrelation.ts'
-import { forceRegression, frictionRegression, type StepProducts } from './stepProducts.ts'
+import { frictionRegression, type StepProducts } from './stepProducts.ts'
 
 /** What the rest of the record says of one harmonic, in friction units or as a share of friction. */
 export interface RippleBelief {
@@ -43,9 +43,6 @@ export function stepFriction(
   noise: NoiseCorrelation,
   { orders, beliefs }: { orders: readonly number[]; beliefs: readonly (RippleBelief | undefined)[] },
 ): StepFriction | undefined {
-  const forceFit = correlatedFit(forceRegression(step, []), noise.correlation)
-  if (forceFit === undefined) return undefined
-  const level = forceFit.coefficients[0]
   let friction = step.plainFriction
   let fit: CorrelatedFit | undefined
   const independent = (step.rows * (1 - noise.correlation)) / (1 + noise.correlation)
@@ -53,13 +50,13 @@ export function stepFriction(
   for (let round = 0; round < rounds; round++) {
     fit = correlatedFit(frictionRegression(step, friction, orders), weight, priors(beliefs, friction))
     if (fit === undefined) return undefined
-    friction += fit.coefficients[0] / level
+    friction += fit.coefficients[0]
   }
   if (fit === undefined || !Number.isFinite(friction)) return undefined
   const context = { friction, noise, orders, beliefs, fit, weight }
   const weighted = noiseVariance(step, context)
-  const ripple = Math.max(0, fit.covariance[0] - weighted) / (level * level)
-  const noiseOnly = (weighted * flatteningFactor(step, context)) / (level * level)
+  const ripple = Math.max(0, fit.covariance[0] - weighted)
+  const noiseOnly = weighted * flatteningFactor(step, context)
   const total = noiseOnly + ripple
   return {
     friction,
@@ -67,7 +64,7 @@ export function stepFriction(
     degreesOfFreedom: degreesOf(total, { noiseOnly, fit, noise, beliefs }),
     coefficients: fit.coefficients,
     rippleShare: Math.max(0, 1 - noiseOnly / total),
-    force: level * step.meanForce,
+    force: step.turnForce,
   }
 }
 
@@ -109,7 +106,7 @@ function noiseVariance(step: StepProducts, { friction, orders, beliefs, fit, wei
  * the value. Such a step is weighed evenly, as the plain mean; this is what the variance of that mean
  * is under the correlation that was found, over what the weights take it for.
  */
-function flatteningFactor(step: StepProducts, { friction, noise, orders, beliefs, weight }: Context): number {
+function flatteningFactor(step: StepProducts, { friction, noise, orders, beliefs, fit, weight }: Context): number {
   if (weight === noise.correlation) return 1
   const level = frictionRegression(step, friction, [])
   const asWeighed = correlatedFit(level, weight)
@@ -120,7 +117,8 @@ function flatteningFactor(step: StepProducts, { friction, noise, orders, beliefs
   )
   if (asWeighed === undefined || asFound === undefined) return 1
   const spread = asFound.variance / (1 - noise.correlation ** 2)
-  return (spread * meanInflation(noise.correlation, step.rows)) / step.rows / asWeighed.covariance[0]
+  const taken = (asWeighed.covariance[0] / asWeighed.variance) * fit.variance
+  return (spread * meanInflation(noise.correlation, step.rows)) / step.rows / taken
 }
 
 /**

@@ -2,23 +2,41 @@ import { type LaggedProducts, laggedProducts } from './laggedProducts.ts'
 import { type Combination, mapProducts } from './mapProducts.ts'
 import type { StepRows } from './stepRows.ts'
 
-/** Products of one step: level, turn columns, force and tangential force, the last two over the mean force. */
+/** Products of one step: level, turn columns, force and tangential force, the last two over the turn's mean force. */
 export interface StepProducts {
   readonly products: LaggedProducts
   readonly orders: readonly number[]
-  readonly meanForce: number
+  /** Mean axial force over a whole turn, N. */
+  readonly turnForce: number
   /** Ratio of the plain means: where the fit begins. */
   readonly plainFriction: number
   readonly turns: number
   readonly rows: number
 }
 
-/** @param from first row of `rows` that is used */
-export function stepProducts(rows: StepRows, from: number): StepProducts {
+/** Ripple of the axial force as a share of its mean, known from the record. */
+export interface ForceRipple {
+  readonly order: number
+  readonly cosine: number
+  readonly sine: number
+}
+
+/**
+ * @param from first row of `rows` that is used
+ * @param ripple turns the mean force over an arc into that over a whole turn
+ */
+export function stepProducts(rows: StepRows, from: number, ripple: readonly ForceRipple[]): StepProducts {
   const force = rows.force.subarray(from)
   const tangential = rows.tangential.subarray(from)
   const meanForce = mean(force)
-  const scaled = (values: Float64Array) => values.map((value) => value / meanForce)
+  const onArc = ripple.reduce((sum, { order, cosine, sine }) => {
+    const at = 2 * rows.orders.indexOf(order)
+    return (
+      sum + cosine * mean(rows.turnColumns[at].subarray(from)) + sine * mean(rows.turnColumns[at + 1].subarray(from))
+    )
+  }, 1)
+  const turnForce = meanForce / onArc
+  const scaled = (values: Float64Array) => values.map((value) => value / turnForce)
   const products = laggedProducts([
     new Float64Array(force.length).fill(1),
     ...rows.turnColumns.map((column) => column.subarray(from)),
@@ -29,7 +47,7 @@ export function stepProducts(rows: StepRows, from: number): StepProducts {
   return {
     products,
     orders: rows.orders,
-    meanForce,
+    turnForce,
     plainFriction: mean(tangential) / meanForce,
     turns: turnsOf(rows.angle[from], rows.angle[last], rows.angle.length - from),
     rows: force.length,

@@ -8,6 +8,8 @@ export interface StepResult {
   readonly rows: StepRows
   /** First kept row, in rows of `rows`. */
   readonly from: number
+  /** Speed that the friction belongs to, rad/s. */
+  readonly speed: number
   readonly settled: boolean
   readonly products: StepProducts | undefined
   readonly estimate: StepFriction | undefined

@@ -33,7 +33,7 @@ export function sampleRun(seed: number, index: number): SampledRun {
   const torque = friction.at(Math.sqrt(slowest * fastest)) * loadFactor * lever * sheet.axialForce
   const run: VirtualRun = {
     fixture,
-    rig: sampleRig(random, { torque, axialForce: sheet.axialForce }),
+    rig: sampleRig(random, { torque, axialForce: sheet.axialForce, seconds: sheet.dwell.seconds }),
     sheet,
     friction,
     disturbances: {
@@ -46,7 +46,10 @@ export function sampleRun(seed: number, index: number): SampledRun {
   return { run, setup: setupFor(run), curve, seed: random.integer(4294967296) }
 }
 
-type RangeSheet = RunSheet & { readonly speeds: Extract<RunSheet['speeds'], { kind: 'range' }> }
+type RangeSheet = RunSheet & {
+  readonly speeds: Extract<RunSheet['speeds'], { kind: 'range' }>
+  readonly dwell: Extract<RunSheet['dwell'], { kind: 'time' }>
+}
 
 /** 8 to 24 steps of 60 to 600 samples; the slow 5 to 35 % of them turn less than once, the fastest at most 80 rad/s. */
 function sampleSheet(random: Random, lever: number): RangeSheet {
@@ -72,8 +75,11 @@ function sampleSheet(random: Random, lever: number): RangeSheet {
   }
 }
 
-/** Torque noise of 0.01 to 0.5 % and force noise of 0.02 to 0.5 %, half to all of it with memory, correlation 0 to 0.9. */
-function sampleRig(random: Random, scale: { torque: number; axialForce: number }): VirtualRig {
+/**
+ * Torque noise of 0.01 to 0.5 % and force noise of 0.02 to 0.5 %, half to all of it with memory, correlation 0 to 0.9. A
+ * step lasts 25 to 100 time constants of the drive: one that never settles has no friction at its speed to be found.
+ */
+function sampleRig(random: Random, scale: { torque: number; axialForce: number; seconds: number }): VirtualRig {
   const remembered = between(random, 0.5, 1)
   const channel = (size: number) => ({
     white: size * Math.sqrt(1 - remembered),
@@ -87,7 +93,7 @@ function sampleRig(random: Random, scale: { torque: number; axialForce: number }
       gap: { white: 1e-7 },
       temperature: { white: 0.02 },
     },
-    riseTime: between(random, 0.05, 0.5),
+    riseTime: scale.seconds / evenInLog(random, 25, 100),
   }
 }
 

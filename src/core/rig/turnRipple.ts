@@ -1,6 +1,9 @@
 import type { Radian, Ratio } from '../terms/index.ts'
 
-/** A share that comes back `order` times per turn: amplitude·cos(order·θ + phase). */
+/**
+ * A share that comes back `order` times per turn: amplitude·cos(order·θ + phase). Where friction and force swing
+ * together, by a and b and φ apart, the mean torque over the mean force is µ(1 + ½ab cos φ) and not µ.
+ */
 export interface TurnRipple {
   readonly order: number
   readonly amplitude: Ratio

@@ -84,6 +84,17 @@ test('ripples come back with their order, amplitude and a mean of one', () => {
   expect(harmonic(force, angles, 1)).toBeLessThan(1e-12)
 })
 
+test('ripples of friction and force in step shift the ratio of means by half their product', () => {
+  const run = tenTurns({
+    frictionRipple: [{ order: 1, amplitude: 0.12, phase: 0 }],
+    forceRipple: [{ order: 1, amplitude: 0.07, phase: 0.4 }],
+  })
+  const { channels } = record(run)
+  const ratio = mean(column(channels, 'torque')) / (0.015 * mean(column(channels, 'axialForce')))
+  // By the mean of a product of cosines over whole turns.
+  expect(ratio).toBeCloseTo(0.2 * (1 + 0.5 * 0.12 * 0.07 * Math.cos(0.4)), 10)
+})
+
 test('gap run-out swings once per turn', () => {
   const { channels } = record(tenTurns({ gapRunOut: { amplitude: 1e-6, phase: 0.3 } }))
   expect(harmonic(column(channels, 'gap'), column(channels, 'angle'), 1)).toBeCloseTo(1e-6, 15)

@@ -50,6 +50,13 @@ describe('what is drawn', () => {
     }
   })
 
+  test('every step has time to settle', () => {
+    for (const { run } of draws) {
+      if (run.sheet.dwell.kind !== 'time') throw new Error('dwell must be a time')
+      expect(run.sheet.dwell.seconds / run.rig.riseTime).toBeGreaterThan(24.9)
+    }
+  })
+
   test('memory of the noise from 0 to 0.9, ripple from 0 to 5 %', () => {
     const memories = draws.map(({ run }) => run.rig.noise.torque?.correlation ?? 0)
     const ripples = draws.map(({ run }) => run.disturbances.frictionRipple?.[0].amplitude ?? 0)

@@ -1,5 +1,5 @@
 import { writeFileSync } from 'node:fs'
-import { setupJsonSchema } from '../src/io/setup/index.ts'
+import { setupJsonSchema } from '../src/io/index.ts'
 
 // Writes the JSON Schema of setup files from the table that the reader uses. Run it after a change of the keys, then
 // format the file; a test compares the two.

@@ -27,7 +27,7 @@ export function foldUnit(text: string): string {
     .replace(/[⋅•∙×*.]/g, '·')
     .replace(/\s*([/·])[\s·]*/g, '$1')
     .replace(/\s+/g, '·')
-    .replace(/·(?=\))|·$/g, '')
+    .replace(/·(?=[)/])|·$/g, '')
   return folded.startsWith('/') ? `1${folded}` : folded.replace(/^·/, '')
 }
 

@@ -59,6 +59,8 @@ const headings: readonly (readonly [text: string, dimension: Dimension, factor: 
   ['min−1', 'angularVelocity', turn / 60, si],
   ['U/min', 'angularVelocity', turn / 60, si],
   ['r/min', 'angularVelocity', turn / 60, si],
+  ['Umdr./min', 'angularVelocity', turn / 60, si],
+  ['Upm', 'angularVelocity', turn / 60, 'common practice, no source'],
   ['rev/s', 'angularVelocity', turn, si],
   ['1/s', 'angularVelocity', 1, 'common practice, no source'],
   ['1/s', 'frequency', 1, si],

@@ -42,6 +42,7 @@ function randomSystem(size: number, seed: number, scale: number) {
 test.for([
   ['singular', [1, 1, 1, 1]],
   ['indefinite', [1, 2, 2, 1]],
+  ['singular to rounding', [1, 1, 1, 1 + 8 * Number.EPSILON]],
   ['not a number', [Number.NaN, 0, 0, 1]],
   ['zero', [0, 0, 0, 0]],
 ] as const)('%s: no factor, no solution', ([, matrix]) => {

@@ -34,6 +34,10 @@ test('a flat root at zero needs an absolute tolerance', () => {
   expect(Math.abs(at)).toBeLessThan(1e-6)
 })
 
+test('a very flat root away from zero is reached, as steps must halve or give way to bisection', () => {
+  expect(findRoot((x) => (x - 0.3) ** 19, [-1, 4])).toMatchObject({ end: 'converged', at: expect.closeTo(0.3, 14) })
+})
+
 test('says when it ran out of steps', () => {
   expect(findRoot((x) => x ** 9, [-1, 4], { mostEvaluations: 5 })).toMatchObject({ end: 'stepLimit', evaluations: 5 })
 })

@@ -52,6 +52,11 @@ describe.each(ways)('$name', ({ through }) => {
   })
 })
 
+test('no overshoot at an end beside a steep turn', () => {
+  const curve = monotoneInterpolant([0, 1, 2], [0, 0.1, -9])
+  for (let at = 0; at <= 1; at += 0.01) expect(curve(at)).toBeLessThanOrEqual(0.1)
+})
+
 test('the monotone curve is smooth: its error on sin nears the cube of the spacing', () => {
   const worst = (count: number): number => {
     const x = Array.from({ length: count + 1 }, (_, i) => (i / count) * 1.4)

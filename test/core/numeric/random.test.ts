@@ -66,6 +66,27 @@ describe('random', () => {
     expect(counts.reduce((sum, count) => sum + (count - 10_000) ** 2 / 10_000, 0)).toBeLessThan(22.46)
   })
 
+  test('and are not biased where a class does not divide 2^32: a third of 3·2^30 classes lie under 2^30', () => {
+    const random = randomFrom(6)
+    let low = 0
+    for (let i = 0; i < 30_000; i++) if (random.integer(3 * 2 ** 30) < 2 ** 30) low++
+    expect(Math.abs(low / 30_000 - 1 / 3)).toBeLessThan(3.5 * Math.sqrt(2 / 9 / 30_000))
+  })
+
+  // Φ: P(|z| > 3.654152885361009) = 2.5803e-4, P(|z| > 4.2) = 2.6691e-5 (mpmath 1.3).
+  test('normals beyond the last layer fall off as they should', () => {
+    const n = 4_000_000
+    const values = randomFrom(12).fillNormal(new Float64Array(n))
+    for (const [limit, want] of [
+      [3.654152885361009, 2.5803e-4],
+      [4.2, 2.6691e-5],
+    ]) {
+      let seen = 0
+      for (let i = 0; i < n; i++) if (Math.abs(values[i]) > limit) seen++
+      expect(Math.abs(seen - n * want)).toBeLessThan(3.5 * Math.sqrt(n * want))
+    }
+  })
+
   test.for([
     ['two seeds', randomFrom(1), randomFrom(2)],
     ['two streams', randomFrom(1, 0), randomFrom(1, 1)],

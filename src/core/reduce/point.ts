@@ -2,6 +2,7 @@ import type { FixtureGeometry } from '../fixture/index.ts'
 import { studentTQuantile } from '../stats/index.ts'
 import type { Point, ReduceOptions, Setup, TurnHarmonic } from '../terms/index.ts'
 import { combined, sharedBudget } from './budget.ts'
+import { assumedTilt } from './defaults.ts'
 import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
 import type { StepResult } from './estimate/stepResult.ts'
@@ -92,10 +93,16 @@ const turnHarmonic = (order: number, h: StepHarmonic, scale: number): TurnHarmon
   uncertainty: Math.sqrt((h.cosineVariance + h.sineVariance) / 2) / scale,
 })
 
-/** Amplitude of the friction ripple once a turn that the whole record shows, as a share of this friction. */
+/** True where at least one step of the record holds a turn, so that its ripple was seen and not assumed. */
+export const isRippleSeen = (record: RecordFriction): boolean => recordHarmonics(record).length > 0
+
+/**
+ * Amplitude of the friction ripple once a turn, as a share of this friction: what the whole record shows, or what an
+ * assumed tilt would make where no step holds a turn.
+ */
 export function rippleAmplitude(record: RecordFriction, friction: number): number {
   const pooled = recordHarmonics(record)[0]?.friction
-  if (pooled === undefined) return Number.NaN
+  if (pooled === undefined) return Math.tan(assumedTilt) / Math.abs(friction)
   const amplitude = Math.sqrt(pooled.cosine ** 2 + pooled.sine ** 2 + 2 * pooled.between)
   return record.ripple.scale === 'relative' ? amplitude : amplitude / Math.abs(friction)
 }

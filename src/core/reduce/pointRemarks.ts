@@ -1,5 +1,4 @@
 import type { Point, Remark } from '../terms/index.ts'
-import { assumedTilt } from './defaults.ts'
 import { fewestKept } from './estimate/recordFriction.ts'
 import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
@@ -80,8 +79,7 @@ function frictionRemarks(bare: BarePoint, signals: Signals, context: PointContex
     turns: bare.turns,
     ...at,
   })
-  const seen = rippleAmplitude(record, bare.friction)
-  const amplitude = Number.isFinite(seen) ? seen : Math.tan(assumedTilt) / Math.abs(bare.friction)
+  const amplitude = rippleAmplitude(record, bare.friction)
   const acceleration = meanAcceleration(signals, bare.rows.kept - bare.rows.from)
   const inertia = context.corrections.inertia
   return [

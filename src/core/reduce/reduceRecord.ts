@@ -15,7 +15,7 @@ import { type RecordFriction, recordFriction } from './estimate/recordFriction.t
 import { pooledRipple } from './estimate/recordRipple.ts'
 import { stepRows } from './estimate/stepRows.ts'
 import { gapTrend } from './gapTrend.ts'
-import { barePoint, type PointContext, rippleAmplitude } from './point.ts'
+import { barePoint, isRippleSeen, type PointContext, rippleAmplitude } from './point.ts'
 import { pointOf, torqueFloorOf } from './pointRemarks.ts'
 import { recordRemarks } from './recordRemarks.ts'
 import { segment } from './segment/segment.ts'
@@ -62,6 +62,7 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     ...common,
     lever: geometry.lever,
     ripple: points.map((point) => rippleAmplitude(record, point.friction ?? Number.NaN)),
+    rippleSeen: isRippleSeen(record),
     floors: points.map((point, index) => torqueFloorOf(point, { ...common, index, gapRunOut: 0 })),
     accelerations: points.map((point) => accelerationOver(source, point)),
   }

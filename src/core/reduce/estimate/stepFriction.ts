@@ -63,7 +63,7 @@ export function stepFriction(
     uncertainty: Math.sqrt(total),
     degreesOfFreedom: degreesOf(total, { noiseOnly, fit, noise, beliefs }),
     coefficients: fit.coefficients,
-    rippleShare: Math.max(0, 1 - noiseOnly / total),
+    rippleShare: total > 0 ? Math.max(0, 1 - noiseOnly / total) : 0,
     force: step.turnForce,
   }
 }
@@ -96,7 +96,7 @@ function noiseVariance(step: StepProducts, { friction, orders, beliefs, fit, wei
   const free = orders.filter((_, k) => beliefs[k] === undefined)
   if (free.length === orders.length) return fit.covariance[0]
   const plain = correlatedFit(frictionRegression(step, friction, free), weight)
-  return plain === undefined
+  return plain === undefined || !(plain.variance > 0)
     ? fit.covariance[0]
     : Math.min((plain.covariance[0] / plain.variance) * fit.variance, fit.covariance[0])
 }
@@ -115,7 +115,7 @@ function flatteningFactor(step: StepProducts, { friction, noise, orders, beliefs
     noise.correlation,
     priors(beliefs, friction),
   )
-  if (asWeighed === undefined || asFound === undefined) return 1
+  if (asWeighed === undefined || asFound === undefined || !(asWeighed.variance > 0 && fit.variance > 0)) return 1
   const spread = asFound.variance / (1 - noise.correlation ** 2)
   const taken = (asWeighed.covariance[0] / asWeighed.variance) * fit.variance
   return (spread * meanInflation(noise.correlation, step.rows)) / step.rows / taken
@@ -129,6 +129,8 @@ function degreesOf(
   total: number,
   { noiseOnly, fit, noise, beliefs }: { noiseOnly: number } & Pick<Context, 'fit' | 'noise' | 'beliefs'>,
 ): number {
+  // Readings without any scatter, as a simulator or a stuck sensor gives them.
+  if (!(total > 0)) return Math.max(fit.degreesOfFreedom, 1)
   const spread = 2 / Math.max(fit.degreesOfFreedom, 1) + (2 * (1 + noise.correlation)) ** 2 * noise.variance
   const noiseDegrees = 2 / spread
   const rippleDegrees = Math.min(...beliefs.map((belief) => belief?.degreesOfFreedom ?? Number.POSITIVE_INFINITY))

@@ -55,7 +55,7 @@ export function plateauVerdict(judged: readonly JudgedPoint[], context: LimitCon
     }
   }
   const partial = slow.filter(({ point }) => point.turns < 1)
-  if (partial.length > 0 && !context.ripple.some((amplitude) => Number.isFinite(amplitude))) {
+  if (partial.length > 0 && !context.rippleSeen) {
     return {
       verdict: 'cannotTell',
       sentence: `The slow end is level (${told}), but no step of the record holds a whole turn, so a tilt could make or hide it.`,

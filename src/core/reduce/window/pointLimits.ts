@@ -20,6 +20,8 @@ export interface LimitContext {
   readonly lever: number
   /** Amplitude of the friction ripple as a share of friction, at each point. */
   readonly ripple: readonly number[]
+  /** False where no step holds a turn and `ripple` follows from an assumed tilt. */
+  readonly rippleSeen: boolean
   readonly floors: readonly number[]
   readonly accelerations: readonly number[]
 }

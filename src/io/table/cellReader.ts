@@ -72,12 +72,14 @@ export class CellReader {
     if ((c | 32) === 101) {
       const down = bytes[++p] === 45
       if (down || bytes[p] === 43) p++
-      const tens = bytes[p] - 48
-      const ones = bytes[p + 1] - 48
-      if (!(tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9)) return this.#slow(start, out, row)
-      power += down ? -10 * tens - ones : 10 * tens + ones
-      p += 2
-      c = bytes[p]
+      let exponent = bytes[p] - 48
+      if (!(exponent >= 0 && exponent <= 9)) return this.#slow(start, out, row)
+      c = bytes[++p]
+      if (c >= 48 && c <= 57) {
+        exponent = 10 * exponent + c - 48
+        c = bytes[++p]
+      }
+      power += down ? -exponent : exponent
     }
     while (c === this.#trailingPad) c = bytes[++p]
     if ((c !== this.#separator && c !== 10 && c !== 13 && c !== this.#otherSeparator) || power < -22 || power > 22) {

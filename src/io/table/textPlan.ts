@@ -1,5 +1,6 @@
 import type { Encoding } from './encoding.ts'
 import type { JudgedColumns } from './judgeColumns.ts'
+import { thousandsByte } from './numberBytes.ts'
 import { mostProblems, type TableProblem, tableProblem } from './problems.ts'
 import type { Dialect } from './rawRecord.ts'
 import type { ReadOptions } from './readOptions.ts'
@@ -20,7 +21,7 @@ export function rowPlan(text: TextHead, judged: JudgedColumns, encoding: Encodin
     marks: {
       separator: shape.separator.charCodeAt(0),
       decimal: shape.decimalMark.charCodeAt(0),
-      thousands: shape.thousandsMark?.charCodeAt(0) ?? 0,
+      thousands: thousandsByte(shape.thousandsMark),
     },
     head: { encoding, separator: shape.separator, headings: head.headingCells, units: head.unitCells },
     slots,

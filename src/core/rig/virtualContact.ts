@@ -35,7 +35,6 @@ export function createContact(run: VirtualRun, geometry: FixtureGeometry): (mome
 
   return (moment) => {
     if (moment.step.kind === 'blank') {
-      windUp?.release()
       return { axialForce: 0, torque: 0, gap: sheet.lift + gapAt(moment.angle) }
     }
     const twistBefore = windUp?.twist() ?? 0

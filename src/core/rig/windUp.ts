@@ -7,8 +7,6 @@ import type { NewtonMetre, NewtonMetrePerRadian, Radian } from '../terms/index.t
 export interface WindUp {
   /** Moves the motor on by `turned` and gives the torque in the shaft, which is never larger than friction can hold. */
   readonly turn: (turned: Radian, frictionTorque: NewtonMetre) => NewtonMetre
-  /** Lets the shaft spring back, as when the fixture is lifted. */
-  readonly release: () => void
   readonly twist: () => Radian
 }
 
@@ -20,9 +18,6 @@ export function createWindUp(stiffness: NewtonMetrePerRadian): WindUp {
       const most = Math.abs(frictionTorque) / stiffness
       twist = Math.max(-most, Math.min(most, twist + turned))
       return twist * stiffness
-    },
-    release() {
-      twist = 0
     },
     twist: () => twist,
   }

@@ -72,8 +72,8 @@ function inUnit(values: Float64Array, { factor, offset }: TableColumn): Float64A
   if (factor === 1 && offset === 0) return values
   // Dividing by 1e-3 and multiplying by 1000 differ in the last bit; the whole number is the exact one.
   const inverse = Math.round(1 / factor)
-  if (inverse > 1 && 1 / inverse === factor) return values.map((value) => (value - offset) * inverse)
-  return values.map((value) => (value - offset) / factor)
+  const times = inverse > 1 && 1 / inverse === factor ? inverse : undefined
+  return values.map((value) => (times === undefined ? (value - offset) / factor : (value - offset) * times))
 }
 
 /** Stretches of a chunk with one step number each. */

@@ -97,7 +97,10 @@ test('ripples of friction and force in step shift the ratio of means by half the
 
 test('gap run-out swings once per turn', () => {
   const { channels } = record(tenTurns({ gapRunOut: { amplitude: 1e-6, phase: 0.3 } }))
-  expect(harmonic(column(channels, 'gap'), column(channels, 'angle'), 1)).toBeCloseTo(1e-6, 15)
+  const gap = column(channels, 'gap')
+  expect(harmonic(gap, column(channels, 'angle'), 1)).toBeCloseTo(1e-6, 15)
+  // The hundredth sample ends the first turn.
+  expect(gap[99]).toBeCloseTo(1e-6 * Math.cos(0.3), 12)
 })
 
 describe('stick and slip', () => {
@@ -163,6 +166,29 @@ describe('wear closes the gap', () => {
     const cap = Math.sqrt((1e-12 * (5 / 3)) / (Math.PI * 3.175e-3))
     expect(fall({ kind: 'archard', specificRate: 1e-12 })).toBeCloseTo(cap, 12)
   })
+  test('Archard, inclined contacts: the ball sinks by the depth over cos α', () => {
+    const ball = { ballDiameter: 12.7e-3, ballDiameterUncertainty: 0 }
+    const plates = {
+      kind: 'ballOnPlates',
+      plates: 3,
+      ...ball,
+      inclination: Math.PI / 3,
+      inclinationUncertainty: 0,
+    } as const
+    // Each of three contacts bears F/(3 cos α) over 1 m.
+    const cap = (cosine: number) => Math.sqrt((1e-12 * 5) / (3 * cosine) / (Math.PI * 6.35e-3)) / cosine
+    expect(fall({ kind: 'archard', specificRate: 1e-12 }, plates)).toBeCloseTo(cap(0.5), 12)
+    const balls = fall({ kind: 'archard', specificRate: 1e-12 }, { kind: 'ballOnBalls', ...ball })
+    expect(balls).toBeCloseTo(cap(Math.sqrt(2 / 3)), 12)
+  })
+  test('Archard, disc and domed pins', () => {
+    const disc = { kind: 'discOnPlate', radius: 0.01, pressure: 'uniformWear', radiusUncertainty: 0 } as const
+    expect(fall({ kind: 'archard', specificRate: 1e-12 }, disc)).toBeCloseTo((1e-12 * 5) / (Math.PI * 1e-4), 14)
+    const track = { trackRadius: 0.015, trackRadiusUncertainty: 0 }
+    const pins = { kind: 'pinsOnDisc', pins: 2, pinDiameter: 4e-3, endRadius: 0.05, ...track } as const
+    const cap = Math.sqrt((1e-12 * 2.5) / (Math.PI * 0.05))
+    expect(fall({ kind: 'archard', specificRate: 1e-12 }, pins)).toBeCloseTo(cap, 12)
+  })
   test('Archard, flat pins: an even layer', () => {
     const fixture = {
       kind: 'pinsOnDisc',
@@ -220,6 +246,11 @@ describe('wind-up of the shaft', () => {
     const sliding = Array.from(torque).findIndex((x) => x > 0.015 - 1e-9)
     expect(Math.abs((sliding + 1) / 10 - 3)).toBeLessThan(0.11)
   })
+  test('what turns with the fixture lags the motor by the twist', () => {
+    const swinging = record({ ...run, disturbances: { gapRunOut: { amplitude: 1e-6, phase: 0 } } }).channels
+    const [gap, angle] = [column(swinging, 'gap'), column(swinging, 'angle')]
+    expect(gap[199]).toBeCloseTo(1e-6 * Math.cos(angle[199] - 0.3), 12)
+  })
   test('lifted, it is slack', () => expect(column(channels, 'torque')[99]).toBe(0))
 })
 
@@ -241,14 +272,14 @@ describe('what the rig adds by itself', () => {
 
   test('inertia adds I·dΩ/dt on a ramp', () => {
     const run = plainRun({
-      rig: { inertia: 2e-5 },
+      rig: { inertia: 2e-5, residualTorque: { level: 1e-4, perSpeed: 0 } },
       sheet: {
         speeds: { kind: 'ramp', slowest: 0.015, fastest: 0.165, duration: 5, law: 'linear', direction: 'up' },
       },
     })
     // 10 rad/s in 5 s.
     const { channels, truth } = record(run)
-    expect(column(channels, 'torque')[20]).toBeCloseTo(0.015 + 2e-5 * 2, 12)
+    expect(column(channels, 'torque')[20]).toBeCloseTo(0.015 + 1e-4 + 2e-5 * 2, 12)
     expect(truth.steps).toEqual([{ number: 1, kind: 'ramp', slidingSpeed: 0.015, friction: null, from: 0, to: 50 }])
   })
 })

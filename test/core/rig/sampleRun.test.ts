@@ -83,6 +83,19 @@ describe('what is drawn', () => {
   })
 })
 
+test('friction is that of real pairs at both ends of the speeds', () => {
+  for (const draw of draws) {
+    const speeds = stepsOf(draw).sort((a, b) => a - b)
+    const slow = draw.run.friction.at(speeds[0])
+    expect(slow).toBeGreaterThan(0.015)
+    expect(slow).toBeLessThan(1.5)
+    if (draw.curve.model !== 'stribeckSloped') continue
+    // The boundary level is drawn for the slowest speed, of 0.05 to 0.6, and has hardly begun to fall there.
+    expect(slow).toBeGreaterThan(0.05 * 0.8)
+    expect(slow).toBeLessThan(0.6001)
+  }
+})
+
 test('every draw can be simulated', () => {
   for (const { run, seed } of draws.slice(0, 40)) {
     const { channels, truth } = simulateRecord(run, seed)

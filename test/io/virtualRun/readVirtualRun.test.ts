@@ -58,6 +58,27 @@ describe('template', () => {
   })
 })
 
+test('blanks before, after or both; zeroes and drifts in SI', () => {
+  const blanks = ['none', 'before', 'after', 'before and after'].map((blank) => {
+    const { sheet } = read(virtualRunTemplate.replace('blank: none', `blank: ${blank}`)).run
+    return [sheet.blankBefore, sheet.blankAfter]
+  })
+  expect(blanks).toEqual([
+    [false, false],
+    [true, false],
+    [false, true],
+    [true, true],
+  ])
+  const signal =
+    '  riseTime: 0.25 s\n  residualTorque: 3 µN·m\n  dragAtOneRadianPerSecond: 0.4 µN·m\n  forceZero: -20 mN\n'
+  const { rig } = read(changed('  riseTime: 0.25 s\n', `${signal}  forceDriftPerHour: 36 mN\n`)).run
+  expect(rig.riseTime).toBe(0.25)
+  expect(rig.residualTorque?.level).toBeCloseTo(3e-6, 18)
+  expect(rig.residualTorque?.perSpeed).toBeCloseTo(4e-7, 18)
+  expect(rig.forceZero?.level).toBe(-0.02)
+  expect(rig.forceZero?.perSecond).toBeCloseTo(1e-5, 15)
+})
+
 describe('other ways to say it', () => {
   test('a list of speeds, backwards too', () => {
     const { run } = read(changed(/ {2}kind: range\n(?:.*\n){5}/, '  kind: list\n  speeds: 1 mm/s; -20 mm/s; 0.1 m/s\n'))

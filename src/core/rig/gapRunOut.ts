@@ -6,4 +6,5 @@ export interface GapRunOut {
   readonly phase: Radian
 }
 
+/** Gap at the angle of the fixture, less its mean. */
 export const gapSwing = (runOut: GapRunOut, angle: Radian): Metre => runOut.amplitude * Math.cos(angle + runOut.phase)

@@ -29,6 +29,7 @@ export interface Shaft {
 /** Factor on kinetic friction, `interval` after the last call. `kinetic` is the friction force now. */
 export type StickSlipFactor = (speed: MetrePerSecond, kinetic: Newton, interval: Second) => Ratio
 
+/** The factor over time. Throws RangeError, at its first use, for `spring` on a shaft without stiffness or inertia. */
 export function createStickSlip(stickSlip: StickSlip, shaft: Shaft): StickSlipFactor {
   let phase = 0
   const turn = (cycles: number): number => {

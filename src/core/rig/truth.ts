@@ -26,6 +26,7 @@ export interface Truth {
   readonly run: VirtualRun
 }
 
+/** The answer without the record. Throws RangeError for a run without speeds or with a fixture that cannot exist. */
 export function truthOf(run: VirtualRun, seed: number): Truth {
   const { lever, loadFactor, contacts } = fixtureGeometry(run.fixture)
   const planned = sheetSteps(run.sheet, lever)

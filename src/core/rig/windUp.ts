@@ -10,6 +10,7 @@ export interface WindUp {
   readonly twist: () => Radian
 }
 
+/** A shaft without twist. Throws RangeError for a stiffness that is not positive. */
 export function createWindUp(stiffness: NewtonMetrePerRadian): WindUp {
   if (!(stiffness > 0)) throw new RangeError(`stiffness must be positive, got ${stiffness} N·m/rad`)
   let twist = 0

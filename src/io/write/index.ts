@@ -1,3 +1,3 @@
-export { plainDialect, type TableDialect, type TableEncoding, tableEncodings } from './tableDialect.ts'
+export { plainDialect, type TableDialect, type TableEncoding } from './tableDialect.ts'
 export { headedColumns } from './tableHeadings.ts'
 export { tableBytes, writeTable } from './writeTable.ts'

@@ -1,9 +1,7 @@
 import type { ChannelName } from '../../core/terms/index.ts'
 
 /** How the bytes of a table stand for its letters. */
-export const tableEncodings = ['utf-8', 'utf-8-bom', 'utf-16le', 'utf-16be', 'latin-1'] as const
-
-export type TableEncoding = (typeof tableEncodings)[number]
+export type TableEncoding = 'utf-8' | 'utf-8-bom' | 'utf-16le' | 'utf-16be' | 'latin-1'
 
 /** How a record is put down as text. */
 export interface TableDialect {

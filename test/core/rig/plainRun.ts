@@ -1,5 +1,5 @@
 import type { FrictionLaw, RunSheet, VirtualRig, VirtualRun } from '../../../src/core/rig/index.ts'
-import { usualColumns } from '../../../src/core/rig/index.ts'
+import { simulateRecord, usualColumns } from '../../../src/core/rig/index.ts'
 import type { ChannelName, Channels } from '../../../src/core/terms/index.ts'
 
 /** Friction that does not depend on the speed. */
@@ -65,4 +65,11 @@ export function lagOne(values: ArrayLike<number>): number {
   const off = Array.from(values, (x) => x - middle)
   const square = off.reduce((sum, x) => sum + x * x, 0)
   return off.slice(1).reduce((sum, x, i) => sum + x * off[i], 0) / square
+}
+
+/** Friction of every sample of a run with the seed 1, by the lever of three balls and the force alone. */
+export function frictions(run: VirtualRun): number[] {
+  const { channels } = simulateRecord(run, 1)
+  const force = column(channels, 'axialForce')
+  return Array.from(column(channels, 'torque'), (torque, i) => torque / (0.015 * force[i]))
 }

@@ -59,7 +59,7 @@ function head(data: CurveFigureData, stage: Stage): Markup {
 function inside(data: CurveFigureData, signs: readonly Sign[], stage: Stage): Markup {
   const pieces = [
     axes(stage),
-    windowShade(data.window, stage),
+    windowShade(data.window, data.points, stage),
     regimes(data.curve, stage),
     fittedCurve(data.curve, stage),
     biasMarks(biasBars(data.points, data.window, stage), stage),
@@ -112,7 +112,7 @@ function entriesOf(data: CurveFigureData, stage: Stage): readonly LegendEntry[] 
   if (biasBars(data.points, data.window, stage).length > 0) {
     entries.push({ mark: 'bias', text: 'bias that a partial turn may leave' })
   }
-  if (data.window !== null) entries.push({ mark: 'hatch', text: 'not to be believed' })
+  if (windowShade(data.window, data.points, stage) !== '') entries.push({ mark: 'hatch', text: 'not to be believed' })
   return entries
 }
 

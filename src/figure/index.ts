@@ -2,3 +2,4 @@ export { type CurveFigureData, type CurveFigureOptions, curveFigureDefaults } fr
 export { curveFigure } from './curveFigure.ts'
 export { limitWords } from './limitWords.ts'
 export { type PaletteName, palettes } from './palette.ts'
+export { type Sign, signsOf } from './signs.ts'

@@ -3,28 +3,41 @@ import { isDrawable } from './domain.ts'
 import { lettering, sizes } from './lettering.ts'
 import { element, type Markup, rounded } from './markup.ts'
 import type { Stage } from './stage.ts'
+import { tickLabel } from './ticks.ts'
 
 /** Half-width of a 95 % interval in standard uncertainties of a normal error. */
 const normal95 = 1.96
 
 /**
  * The part of the uncertainty that all points have in common, as one bracket beside the plot: it would move the
- * whole curve up or down. Drawn at the median friction, where its height is true on either kind of axis.
+ * whole curve up or down. Stated as a share of friction or as friction itself, whichever differs less from point to
+ * point, and drawn at the median friction.
  */
 export function sharedBracket(points: readonly Point[], stage: Stage): Markup {
-  const drawable = points.filter(isDrawable).filter((point) => point.sharedUncertainty !== null && point.friction !== 0)
-  const share = median(drawable.map((point) => (point.sharedUncertainty ?? 0) / Math.abs(point.friction)))
-  if (!(share > 0 && share < Number.POSITIVE_INFINITY)) return ''
-  const half = normal95 * share
-  const level = median(drawable.map((point) => point.friction))
-  const high = stage.y(level * (1 + half))
-  const low = stage.y(level * (1 - half))
-  const { plot, palette } = stage
+  const parts = points
+    .filter(isDrawable)
+    .flatMap(({ friction, sharedUncertainty }) =>
+      friction !== 0 &&
+      sharedUncertainty !== null &&
+      sharedUncertainty > 0 &&
+      sharedUncertainty < Number.POSITIVE_INFINITY
+        ? [{ friction, own: sharedUncertainty, share: sharedUncertainty / Math.abs(friction) }]
+        : [],
+    )
+  if (parts.length === 0) return ''
+  const level = median(parts.map(({ friction }) => friction))
+  const asShare = spread(parts.map(({ share }) => share)) <= spread(parts.map(({ own }) => own))
+  const share = normal95 * median(parts.map((part) => part.share))
+  const half = asShare ? share * Math.abs(level) : normal95 * median(parts.map(({ own }) => own))
+  if (!Number.isFinite(half)) return ''
+  const text = asShare ? inPercent(share) : tickLabel(Number(half.toPrecision(2)))
+  return bracket([stage.y(level - half), stage.y(level + half)], `± ${text}`, stage)
+}
+
+function bracket([low, high]: readonly [number, number], size: string, { plot, palette }: Stage): Markup {
   const x = plot.right + 14
-  const bracket = `M${x} ${rounded(high)}h7V${rounded(low)}h-7`
   const middle = Math.min(Math.max((high + low) / 2, plot.top + 24), plot.bottom - 40)
-  const lines = [`± ${inPercent(half)}`, 'common to', 'all points', '(95 %)']
-  const words = lines.map((text, index) =>
+  const words = [size, 'common to', 'all points', '(95 %)'].map((text, index) =>
     lettering(text, {
       x: x + 13,
       y: middle - 2 + index * 14,
@@ -33,15 +46,14 @@ export function sharedBracket(points: readonly Point[], stage: Stage): Markup {
       weight: index === 0 ? 600 : undefined,
     }),
   )
-  return element(
-    'g',
-    {},
-    element('path', { d: bracket, fill: 'none', stroke: palette.shared, 'stroke-width': 1.8 }),
-    ...words,
-  )
+  const d = `M${x} ${rounded(high)}h7V${rounded(low)}h-7`
+  return element('g', {}, element('path', { d, fill: 'none', stroke: palette.shared, 'stroke-width': 1.8 }), ...words)
 }
 
-export const inPercent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
+/** Greatest over least. */
+const spread = (values: readonly number[]): number => Math.max(...values) / Math.min(...values)
+
+const inPercent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
 
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b)

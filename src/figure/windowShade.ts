@@ -1,13 +1,16 @@
-import type { BelievableWindow } from '../core/terms/index.ts'
+import type { BelievableWindow, Point } from '../core/terms/index.ts'
 import { element, type Markup, rounded } from './markup.ts'
 import type { Stage } from './stage.ts'
 
-/** Hatching over the speeds that may not be believed; the whole plot where no window is left. */
-export function windowShade(window: BelievableWindow | null, stage: Stage): Markup {
+/** Hatching over measured speeds that may not be believed; the whole plot where no window is left. */
+export function windowShade(window: BelievableWindow | null, points: readonly Point[], stage: Stage): Markup {
   if (window === null) return ''
   const { plot } = stage
   if (window.low === null || window.high === null) return shade(plot.left, plot.right, stage)
-  return shade(plot.left, stage.x(window.low), stage) + shade(stage.x(window.high), plot.right, stage)
+  const { low, high } = window
+  const slower = points.some(({ slidingSpeed }) => slidingSpeed < low)
+  const faster = points.some(({ slidingSpeed }) => slidingSpeed > high)
+  return (slower ? shade(plot.left, stage.x(low), stage) : '') + (faster ? shade(stage.x(high), plot.right, stage) : '')
 }
 
 /** Pattern that the hatching refers to. */

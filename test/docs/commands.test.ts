@@ -42,7 +42,11 @@ describe.for(examples.filter(({ blocks }) => blocks.length > 0))('commands of $p
     for (const { text, exits } of commands) {
       const reason = skippedBecause(text)
       if (reason !== undefined) skip(reason)
-      const { status, stdout, stderr } = spawnSync('sh', ['-c', `${kufe}\n${text}`], { cwd: folder, encoding: 'utf8' })
+      const { status, stdout, stderr } = spawnSync('bash', ['-c', `${kufe}\n${text}`], {
+        cwd: folder,
+        env: { ...process.env, HOME: folder, XDG_CONFIG_HOME: undefined, KUFE_HOME: undefined }, // leave no trace at home
+        encoding: 'utf8',
+      })
       expect(status, `${text}\n${stderr}`).toBe(exits)
       output += stdout
     }

@@ -23,6 +23,8 @@ test('CONTRIBUTING.md shows the table of the floors as it is', () => {
 })
 
 test.for(pages)('%s names paths that exist', (page) => {
-  const named = [...readFileSync(page, 'utf8').matchAll(/`((?:src|test|scripts|bench|docs|bin|examples|schema)\/[\w./-]*)`/g)]
+  const named = [
+    ...readFileSync(page, 'utf8').matchAll(/`((?:src|test|scripts|bench|docs|bin|examples|schema)\/[\w./-]*)`/g),
+  ]
   expect(named.map(([, path]) => path).filter((path) => !existsSync(path))).toEqual([])
 })

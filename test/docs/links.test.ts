@@ -23,3 +23,11 @@ test.for(pages)('%s links to what is there', (page) => {
   })
   expect(lost).toEqual([])
 })
+
+test('docs/README.md leads to every page, the verbs by way of the README', () => {
+  const index = readFileSync('docs/README.md', 'utf8')
+  const others = pages
+    .filter((page) => /^docs\/(?!verbs\/|README\.md)/.test(page))
+    .map((page) => page.slice('docs/'.length))
+  expect(others.filter((page) => !index.includes(`(${page})`))).toEqual([])
+})

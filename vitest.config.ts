@@ -19,9 +19,18 @@ export default defineConfig({
         test: {
           name: 'outside',
           include: ['test/**/*.test.ts'],
-          exclude: ['test/{core,figure}/**'],
+          exclude: ['test/{core,figure,store}/**'],
           setupFiles: [everywhere],
           testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'store',
+          include: ['test/store/**/*.test.ts'],
+          setupFiles: [everywhere],
+          globalSetup: ['./test/setup/postgres.ts'],
+          testTimeout: 60_000,
         },
       },
     ],

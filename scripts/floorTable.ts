@@ -47,7 +47,7 @@ export const floors: readonly Floor[] = [
   { room: 'core', may: wholeCore, packages: false, builtins: false },
   { room: 'figure', may: rooms('terms quantity'), packages: true, builtins: false },
   { room: 'io', may: wholeCore, packages: true, builtins: true },
-  { room: 'store', may: rooms('terms'), packages: true, builtins: true, planned: true },
+  { room: 'store', may: rooms('terms'), packages: true, builtins: true },
   { room: 'report', may: [...rooms('terms quantity'), 'figure'], packages: true, builtins: true, planned: true },
   { room: 'bench', may: [...wholeCore, 'io', 'store', 'figure', 'report'], packages: true, builtins: true },
   { room: 'server', may: [...wholeCore, 'bench'], packages: true, builtins: true, planned: true },

@@ -1,0 +1,5 @@
+import type { Migration } from './migration.ts'
+import { version1 } from './version1.ts'
+
+/** All steps of the schema, oldest first. */
+export const migrations: readonly Migration[] = [version1]

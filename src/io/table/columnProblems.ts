@@ -23,7 +23,7 @@ export function questionProblem(question: ColumnQuestion, place: HeadPlace): Tab
   const names = channels.map((channel) => plainNames[channel]).join(' or ')
   const dimension = channelDimensions[channels[0]]
   const example = unitsFor(dimension)[0] === '1' ? 's' : (nearest ?? asciiUnits[channels[0]])
-  const aside = `or leave the column aside with --column "${key}=none"`
+  const aside = channels[0] === 'time' ? '' : `, or leave the column aside with --column "${key}=none"`
   const place1 = {
     ...place,
     column: column.number,
@@ -34,19 +34,19 @@ export function questionProblem(question: ColumnQuestion, place: HeadPlace): Tab
     case 'unitMissing':
       return tableProblem('unitMissing', {
         what: `Column "${shown(column.heading)}" seems to hold ${names}, but its unit is written nowhere.`,
-        mend: `Say the unit with --unit "${key}=${example}" or in the setup under columns, ${aside}.`,
+        mend: `Say the unit with --unit "${key}=${example}" or in the setup under columns${aside}.`,
         place: place1,
       })
     case 'unitUnknown':
       return tableProblem('unitUnknown', {
         what: `"${shown(unitText)}" in the heading "${shown(column.heading)}" is no unit that is known here.`,
-        mend: `${nearest === undefined ? 'Say' : `Did you mean ${nearest}? Say`} the unit with --unit "${key}=${example}" or in the setup under columns, ${aside}.`,
+        mend: `${nearest === undefined ? 'Say' : `Did you mean ${nearest}? Say`} the unit with --unit "${key}=${example}" or in the setup under columns${aside}.`,
         place: place1,
       })
     case 'unitUnfit':
       return tableProblem('unitUnfit', {
         what: `Column "${shown(column.heading)}" speaks of ${names}, but "${shown(unitText)}" is no unit of it.`,
-        mend: `Say the right unit with --unit "${key}=${asciiUnits[channels[0]]}", ${aside}.`,
+        mend: `Say the right unit with --unit "${key}=${asciiUnits[channels[0]]}"${aside}.`,
         place: place1,
       })
     case 'unitUnclear':

@@ -30,7 +30,10 @@ export function senseOf(heading: string, unitBelow: string): ColumnSense {
   if (heading.trim() === '' && unitBelow.trim() === '')
     return { kind: 'aside', unitText: '', reason: 'it has no heading.' }
   const ways = headingParts(heading, unitBelow).map((parts) => ({ parts, meaning: meaningOf(parts.words) }))
+  // F_N is a symbol, not an F in N.
+  const symbol = ways.some(({ parts, meaning }) => parts.words === heading.trim() && isSymbol(meaning))
   for (const { parts, meaning } of ways) {
+    if (symbol && !parts.sure && parts.unit !== '') continue
     const sense = agree(parts, meaning)
     if (sense !== undefined) return sense
   }
@@ -43,6 +46,9 @@ export function senseOf(heading: string, unitBelow: string): ColumnSense {
   }
   return { kind: 'aside', unitText: '', reason: 'neither words nor unit name a channel.' }
 }
+
+const isSymbol = ({ matches }: WordMeaning): boolean =>
+  matches.some(({ whole, found, term }) => whole && term.symbols.includes(found))
 
 /** Words and unit that fit each other; undefined where they do not. */
 function agree(parts: HeadingParts, meaning: WordMeaning): ColumnSense | undefined {

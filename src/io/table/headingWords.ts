@@ -27,9 +27,12 @@ export function meaningOf(words: string): WordMeaning {
     .filter((term) => term.symbols.includes(symbol))
     .map((term) => ({ channel: term.channel, term, found: symbol, whole: true }))
   const folded = foldWords(words)
-  const byWord = longest(folded)
-  const matches = byWord.some(({ whole }) => whole) || bySymbol.length === 0 ? [...byWord, ...bySymbol] : bySymbol
   const tokens = folded.split(' ')
+  // "Interval time" speaks of a time, and only "interval number" of the step.
+  const beside = tokens.filter((token) => !stepWords.includes(token)).join(' ')
+  const besides = beside === folded ? [] : longest(beside).map((match) => ({ ...match, whole: false }))
+  const byWord = besides.length > 0 ? besides : longest(folded)
+  const matches = byWord.some(({ whole }) => whole) || bySymbol.length === 0 ? [...byWord, ...bySymbol] : bySymbol
   const other =
     otherMeanings.find(({ words: some }) => tokens.some((token) => some.includes(token)))?.meaning ??
     otherBeginnings.find(({ begin }) => tokens.some((token) => token.startsWith(begin)))?.meaning

@@ -69,7 +69,7 @@ export function capped(problems: readonly TableProblem[], uncounted: number, fil
   return [
     ...told,
     tableProblem('andMore', {
-      what: `and ${more} more of this kind.`,
+      what: `and ${more} more.`,
       mend: 'Mend those above first, then read the file again.',
       place: { file },
     }),

@@ -142,7 +142,9 @@ export class RowReader {
 
   /** A row that ends after the cell `column`: true where all that is needed was there. */
   #short(start: number, column: number): boolean {
-    if (column < this.#plan.lastNeeded || this.#isUnfinished(this.#lineEnd(start))) {
+    const broken =
+      this.#isUnfinished(this.#lineEnd(start)) && this.#slots.subarray(column + 1).some((slot) => slot >= 0)
+    if (column < this.#plan.lastNeeded || broken) {
       return this.#strange(start, column + 1, 'tooFewCells')
     }
     for (let rest = column + 1; rest < this.#slots.length; rest++) {

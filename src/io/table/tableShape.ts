@@ -108,7 +108,7 @@ function marksOf(
   const decimalMark = wanted ?? (guess ? ',' : '.')
   const other = decimalMark === '.' ? seen.commaOrThousands : seen.pointOrThousands
   // A few such cells are rather misplaced decimals, and those must not be read a thousand times too large.
-  const often = other >= 5 && other > 0.02 * seen.numbers
+  const often = wanted === undefined ? other >= 5 && other > 0.02 * seen.numbers : other > 0
   const thousandsMark = seen.thousands ?? (often ? (decimalMark === '.' ? ',' : '.') : null)
   return { decimalMark, decimalUnclear: unclear, thousandsMark: thousandsMark === decimalMark ? null : thousandsMark }
 }

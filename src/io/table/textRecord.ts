@@ -33,9 +33,10 @@ export async function textRecord(
   if ('kind' in text) return failed(text)
   const { head } = text
   const line = head.headerLine < 0 ? undefined : head.headerLine + 1
-  const judged = judgeColumns(head.columns, options, { file: options.file, line })
-  const problems: TableProblem[] = [...shapeProblems(text, options), ...judged.problems]
+  const problems: TableProblem[] = shapeProblems(text, options)
   if (head.columns.length > mostColumns) return failed(...problems)
+  const judged = judgeColumns(head.columns, options, { file: options.file, line })
+  problems.push(...judged.problems)
   const rows = new TextRows(text, { judged, encoding, options, spillAbove: spillAbove(text, source, options) })
   problems.push(...(await rows.read(source)))
   const found = rowProblems(rows.reader, rows.talk)

@@ -57,6 +57,20 @@ describe('zeroes and blank', () => {
     })
   })
 
+  test('an inertia that the setup knows does not spoil the blank', () => {
+    const inertia = 2e-5
+    const { reduction, friction } = reduced({
+      ...wish,
+      rig: { ...wish.rig, inertia, residualTorque: { level: 3e-6, perSpeed: 4e-7 } },
+      setup: (setup) => ({ ...setup, rig: { ...setup.rig, inertia } }),
+    })
+    expect(Math.abs(reduction.torqueBlank.level - 3e-6)).toBeLessThan(1e-6)
+    expect(reduction.torqueBlank.perSpeed).toBeCloseTo(4e-7, 6)
+    reduction.points.forEach((point, i) => {
+      expect(Math.abs((point.friction ?? 0) / (friction[i] ?? 1) - 1)).toBeLessThan(5e-3)
+    })
+  })
+
   test('without the blank the same record is off by the zero, and says that there was none', () => {
     const { reduction, friction } = reduced({ rig: wish.rig })
     expect(reduction.remarks.map((remark) => remark.kind)).toContain('forceZeroMissing')

@@ -2,8 +2,9 @@ import type { Step, TorqueBlank } from '../../terms/index.ts'
 import { type CorrelatedFit, correlatedFit } from '../estimate/correlatedFit.ts'
 import { addProducts, type LaggedProducts, laggedProducts } from '../estimate/laggedProducts.ts'
 import { noiseCorrelation } from '../estimate/noiseCorrelation.ts'
+import { settledFrom } from '../estimate/settled.ts'
 import { accelerationOf } from '../estimate/stepRows.ts'
-import type { SignalSource } from '../signals.ts'
+import type { SignalSource, Signals } from '../signals.ts'
 import { noTorqueBlank } from './corrections.ts'
 
 /** Once-per-turn terms and a fitted inertia are taken off where they exceed this many standard uncertainties. */
@@ -13,6 +14,10 @@ const clearFactor = 4
 const speedRange = 1.5
 
 const turnOrders = [1, 2] as const
+
+/** A blank's speed counts as held within this share of its target. */
+const settleTolerance = 0.02
+const fewestRows = 5
 
 export interface BlankFit {
   readonly blank: TorqueBlank
@@ -27,7 +32,7 @@ export interface BlankFit {
  * @param knownInertia taken off first, kg·m²; undefined to fit it
  */
 export function torqueBlank(steps: readonly Step[], source: SignalSource, knownInertia: number | undefined): BlankFit {
-  const blanks = steps.filter((step) => step.kind === 'blank' && step.to - step.from >= 5)
+  const blanks = steps.filter((step) => step.kind === 'blank' && step.to - step.from >= fewestRows)
   if (blanks.length === 0) return { blank: noTorqueBlank, inertia: knownInertia }
   const speeds = blanks.map((step) => Math.abs(step.target))
   const sloped = Math.max(...speeds) > speedRange * Math.min(...speeds)
@@ -68,7 +73,7 @@ interface Layout {
 
 /** Columns: level, acceleration, speed if told apart, turn terms; torque last. */
 function blankProducts(step: Step, source: SignalSource, layout: Layout): LaggedProducts {
-  const { time, angularVelocity, torque, angle } = source.signals(step.from, step.to)
+  const { time, angularVelocity, torque, angle } = settledRows(step, source)
   const acceleration = accelerationOf(time, angularVelocity)
   const known = layout.inertia ?? 0
   const columns: Float64Array[] = [
@@ -81,6 +86,16 @@ function blankProducts(step: Step, source: SignalSource, layout: Layout): Lagged
     columns.push(angle.map((a) => Math.sin(order * a)))
   }
   return laggedProducts([...columns, torque.map((value, i) => value - known * acceleration[i])])
+}
+
+/**
+ * Rows at a held speed only, where there is one: while the speed rises within a few samples its derivative is too coarse
+ * to tell inertia, and what is left of it would pass for drag.
+ */
+function settledRows(step: Step, source: SignalSource): Signals {
+  const all = source.signals(step.from, step.to)
+  const from = settledFrom(all.angularVelocity.map(Math.abs), step.target, settleTolerance)
+  return from === undefined || all.time.length - from < fewestRows ? all : source.signals(step.from + from, step.to)
 }
 
 function fitOf(parts: readonly LaggedProducts[]): CorrelatedFit | undefined {

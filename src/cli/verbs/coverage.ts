@@ -1,0 +1,40 @@
+import { exitCodes } from '../exitCodes.ts'
+import type { Desk, Verb } from '../verb.ts'
+import { wholeNumber } from '../wholeNumber.ts'
+
+interface Options {
+  readonly curves: number
+  readonly seed: number
+  readonly workers: number
+  readonly json?: true
+}
+
+export const coverageVerb: Verb = {
+  name: 'coverage',
+  summary: 'see how often the intervals hold the truth',
+  description:
+    'Makes records whose truth is known, with varied noise, correlation, step length, fixture and truth, reduces and fits ' +
+    'each, and counts how many of the 95 % intervals hold the truth. Between 93 and 97 % counts as honest. ' +
+    'A thousand curves take some minutes.',
+  examples: ['kufe coverage --curves 200', 'kufe coverage --curves 1000 --seed 1 --json'],
+  define: (command, run) => {
+    command
+      .option('-n, --curves <number>', 'how many curves to make', wholeNumber(1, 1_000_000), 1000)
+      .option('--seed <number>', 'seed of the study', wholeNumber(0, 2 ** 32 - 1), 1)
+      .option('--workers <number>', 'how many to work on at once', wholeNumber(1, 64), 2)
+      .option('--json', 'answer for machines: the table as JSON')
+      .action((options: Options) => run((desk) => covered(options, desk)))
+  },
+}
+
+async function covered(options: Options, desk: Desk): Promise<number> {
+  const { coverageStudy, honestCoverage } = await import('../../bench/index.ts')
+  const study = await coverageStudy(options, desk.outside)
+  const { coverageInWords } = await import('../show/coverageInWords.ts')
+  const document = `${JSON.stringify({ schemaVersion: '1', ...study }, null, 2)}\n`
+  desk.screen.out(options.json === true ? document : coverageInWords(study))
+  const honest = study.rows.every(
+    ({ share, of }) => of === 0 || (share >= honestCoverage.low && share <= honestCoverage.high),
+  )
+  return honest ? exitCodes.ok.code : exitCodes.finding.code
+}

@@ -6,7 +6,7 @@ import type { DecimalMark } from './rawRecord.ts'
 import type { CellMark } from './rowReader.ts'
 
 /** Above this share of damaged rows the record is refused. Our own choice; no source. */
-export const mostDamaged = 0.05
+const mostDamaged = 0.05
 
 /** What was odd about the rows, however they were read. */
 export interface RowFindings {

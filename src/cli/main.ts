@@ -1,0 +1,20 @@
+// Entry of the program; bin/kufe.mjs imports it. The only file that touches the process.
+
+import { processOutside } from './processOutside.ts'
+import { processScreen } from './processScreen.ts'
+import { run } from './run.ts'
+
+// A reader that goes away (head, less) is no fault.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error
+    process.exit()
+  })
+}
+
+const screen = processScreen()
+process.exitCode = await run(process.argv.slice(2), {
+  screen,
+  outside: processOutside(screen),
+  environment: process.env,
+})

@@ -1,0 +1,35 @@
+import type { ReducedRecord } from '../../bench/index.ts'
+import { type TableColumn, textTable } from './textTable.ts'
+import { wrap } from './wrap.ts'
+
+/** What each column of the file was taken for, and why; long reasons run over several lines. */
+export function columnTable({ read }: ReducedRecord, width: number): string {
+  const rows = read.columns.map(({ heading, column, unit, channel }) => [
+    printable(heading, 28) || `number ${column}`,
+    printable(unit, 12),
+    channel ?? 'nothing',
+  ])
+  const taken = Math.max(
+    ...textTable(columnsOf(rows))
+      .split('\n')
+      .map((line) => [...line].length),
+  )
+  const room = Math.max(24, width - taken - 2)
+  const lines = read.columns.flatMap(({ reason }, index) =>
+    wrap(printable(reason, 200), room)
+      .split('\n')
+      .map((line, at) => [...(at === 0 ? (rows[index] ?? []) : ['', '', '']), line]),
+  )
+  return textTable(columnsOf(lines))
+}
+
+function columnsOf(rows: readonly (readonly string[])[]): readonly TableColumn[] {
+  const heads = ['column', 'unit', 'taken for', 'because'].slice(0, rows[0]?.length ?? 0)
+  return heads.map((head, at) => ({ head, unit: '', align: 'left', cells: rows.map((row) => row[at] ?? '') }))
+}
+
+/** Foreign text without control characters, cut to a length. */
+function printable(text: string, most: number): string {
+  const letters = [...text].map((letter) => (/[\p{C}\p{Zl}\p{Zp}]/u.test(letter) ? '·' : letter))
+  return letters.length <= most ? letters.join('') : `${letters.slice(0, most - 1).join('')}…`
+}

@@ -19,6 +19,7 @@ export class CellReader {
   latestWord = 0
   readonly #general: NumberBytes
   readonly #decimal: number
+  readonly #quotedDecimal: number
   readonly #separator: number
   readonly #otherSeparator: number
   readonly #pad: number
@@ -26,6 +27,7 @@ export class CellReader {
 
   constructor(marks: TableMarks) {
     this.#general = new NumberBytes(marks)
+    this.#quotedDecimal = marks.decimal
     // Where both are commas, numbers with a fraction stand in quotes and take the slow way.
     this.#decimal = marks.decimal === marks.separator ? -1 : marks.decimal
     this.#separator = marks.separator
@@ -41,6 +43,12 @@ export class CellReader {
     let c = bytes[p]
     while (c === 32 || c === this.#pad) c = bytes[++p]
     const start = p
+    let decimal = this.#decimal
+    const quoted = c === 34
+    if (quoted) {
+      c = bytes[++p]
+      decimal = this.#quotedDecimal
+    }
     const negative = c === 45
     if (negative) c = bytes[++p]
     let number = 0
@@ -52,7 +60,7 @@ export class CellReader {
     let digits = p - whole
     let significant = digits
     let power = 0
-    if (c === this.#decimal) {
+    if (c === decimal) {
       const first = ++p
       c = bytes[p]
       if (number === 0 && digits <= 9) {
@@ -80,6 +88,10 @@ export class CellReader {
         c = bytes[++p]
       }
       power += down ? -exponent : exponent
+    }
+    if (quoted) {
+      if (c !== 34) return this.#slow(start, out, row)
+      c = bytes[++p]
     }
     while (c === this.#trailingPad) c = bytes[++p]
     if ((c !== this.#separator && c !== 10 && c !== 13 && c !== this.#otherSeparator) || power < -22 || power > 22) {

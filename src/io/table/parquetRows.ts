@@ -4,7 +4,7 @@ import { ColumnStore, pieceRows } from './columnStore.ts'
 import { DamageList } from './damage.ts'
 import type { JudgedColumns } from './judgeColumns.ts'
 import { mostProblems } from './problems.ts'
-import type { CellMark } from './rowReader.ts'
+import type { CellMark } from './rowPlan.ts'
 import { toSiInPlace } from './storedChannels.ts'
 
 /** Rows of a Parquet file on their way into the store. Lines are rows of the table, from 1. */

@@ -3,7 +3,7 @@ import type { Clock } from './clock.ts'
 import type { Damage, DamageList } from './damage.ts'
 import { mostProblems, shown, type TableProblem, tableProblem } from './problems.ts'
 import type { DecimalMark } from './rawRecord.ts'
-import type { CellMark } from './rowReader.ts'
+import type { CellMark } from './rowPlan.ts'
 
 /** Above this share of damaged rows the record is refused. Our own choice; no source. */
 const mostDamaged = 0.05

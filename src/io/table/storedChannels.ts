@@ -1,7 +1,7 @@
 import type { Unit } from '../../core/quantity/index.ts'
 import { type ChannelName, type Channels, channelNames } from '../../core/terms/index.ts'
 import type { ColumnStore } from './columnStore.ts'
-import type { Section } from './rowReader.ts'
+import type { Section } from './rowPlan.ts'
 
 /** Turns numbers as read into SI, in place. Exact where the unit is a whole part of the SI unit, as `toSi` is. */
 export function toSiInPlace(numbers: Float64Array, rows: number, unit: Unit): void {

@@ -4,14 +4,14 @@ import { thousandsByte } from './numberBytes.ts'
 import { mostProblems, type TableProblem, tableProblem } from './problems.ts'
 import type { Dialect } from './rawRecord.ts'
 import type { ReadOptions } from './readOptions.ts'
-import type { RowPlan } from './rowReader.ts'
+import type { RowPlan } from './rowPlan.ts'
 import type { TextHead } from './textHead.ts'
 
 /** Most columns that a table may have. */
 export const mostColumns = 1000
 
 /** How to read the rows below a head. */
-export function rowPlan(text: TextHead, judged: JudgedColumns, encoding: Encoding): RowPlan {
+export function planRows(text: TextHead, judged: JudgedColumns, encoding: Encoding): RowPlan {
   const { shape, head } = text
   const slots = judged.columnSlots
   const needed = (['time', 'torque', 'frictionForce'] as const).map((name) =>

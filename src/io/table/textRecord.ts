@@ -6,11 +6,12 @@ import { type JudgedColumns, judgeColumns } from './judgeColumns.ts'
 import { capped, type TableProblem, tableProblem } from './problems.ts'
 import type { ColumnGuess, RawRecord } from './rawRecord.ts'
 import { type ReadOptions, usualSpillAbove } from './readOptions.ts'
+import type { Section } from './rowPlan.ts'
 import { type RowTalk, rowProblems, rowRemarks } from './rowProblems.ts'
-import { RowReader, type Section } from './rowReader.ts'
+import { RowReader } from './rowReader.ts'
 import { storedChannels, toSiInPlace } from './storedChannels.ts'
 import { readTextHead, type TextHead } from './textHead.ts'
-import { dialectOf, mostColumns, rowPlan, shapeProblems } from './textPlan.ts'
+import { dialectOf, mostColumns, planRows, shapeProblems } from './textPlan.ts'
 import { LineTooLong, longestLine, wholeLines } from './wholeLines.ts'
 
 /** All of a record but its hash. */
@@ -73,7 +74,7 @@ class TextRows {
   constructor(text: TextHead, below: RowsBelow) {
     this.#text = text
     this.#below = below
-    const plan = rowPlan(text, below.judged, below.encoding)
+    const plan = planRows(text, below.judged, below.encoding)
     this.#timeColumn = plan.slots.indexOf(plan.timeSlot < 0 ? Number.NaN : plan.timeSlot)
     this.store = new ColumnStore({
       columns: below.judged.slots.size,

@@ -1,7 +1,5 @@
+import { schemaVersion } from '../core/terms/index.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
-
-/** Raised when a field changes its meaning or goes; new fields leave it as it is. */
-export const schemaVersion = '1'
 
 /**
  * A reduced record for machines: SI throughout, null for what is not known, no clock and no path in it, so that equal

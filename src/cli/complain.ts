@@ -1,4 +1,4 @@
-import type { Place, Problem } from '../core/terms/index.ts'
+import { type Place, type Problem, schemaVersion } from '../core/terms/index.ts'
 import { codeOf, exitCodes } from './exitCodes.ts'
 import { painted } from './screen.ts'
 import type { Desk } from './verb.ts'
@@ -21,8 +21,8 @@ export function complain(problems: readonly Problem[], desk: Desk, json: boolean
 }
 
 /** The one shape of an error for machines; docs/json.md tells its fields. */
-export const errorDocument = (code: number, problems: readonly Problem[]): object => ({
-  schemaVersion: '1',
+const errorDocument = (code: number, problems: readonly Problem[]): object => ({
+  schemaVersion,
   error: { code, class: problems[0]?.class ?? 'fault', problems },
 })
 
@@ -52,8 +52,6 @@ export function fault(error: unknown, { screen, environment, outside }: Desk, js
   const { code } = exitCodes.fault
   const problem = { kind: 'fault', class: 'fault', place: {}, what: message, mend: 'Report it.' }
   if (json)
-    screen.out(
-      `${JSON.stringify({ schemaVersion: '1', error: { code, class: 'fault', problems: [problem] } }, null, 2)}\n`,
-    )
+    screen.out(`${JSON.stringify({ schemaVersion, error: { code, class: 'fault', problems: [problem] } }, null, 2)}\n`)
   return code
 }

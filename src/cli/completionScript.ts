@@ -1,12 +1,12 @@
 import type { Command, Option } from 'commander'
-import { programOf } from './program.ts'
-import { allVerbs } from './verbs.ts'
 
-export type Shell = 'bash' | 'zsh' | 'fish'
+/** Shells for which there is a script. */
+const shells = ['bash', 'zsh', 'fish'] as const
+
+export type Shell = (typeof shells)[number]
 
 /** A script for a shell, made from the options as they are defined. After a verb, files are completed where no option is begun. */
-export function completionScript(shell: Shell): string {
-  const commands = programOf(allVerbs, { version: '', run: () => {} }).commands
+export function completionScript(shell: Shell, commands: readonly Command[]): string {
   switch (shell) {
     case 'bash':
       return bash(commands)

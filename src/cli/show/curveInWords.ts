@@ -4,7 +4,7 @@ import { textTable } from './textTable.ts'
 import { wrap } from './wrap.ts'
 
 /** Members of the curve family as people call them. */
-export const modelWords: Readonly<Record<CurveModelName, string>> = {
+const modelWords: Readonly<Record<CurveModelName, string>> = {
   plateau: 'a plateau',
   powerLaw: 'a power law',
   stribeck: 'boundary level and film branch',

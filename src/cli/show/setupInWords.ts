@@ -1,5 +1,6 @@
 import { type CheckedSetup, fixtureInWords } from '../../bench/index.ts'
 import { printQuantity } from '../../core/quantity/index.ts'
+import { schemaVersion } from '../../core/terms/index.ts'
 
 /** What a setup that holds together comes to, in the numbers that turn torque into friction. */
 export function setupInWords(file: string, { setup, geometry }: CheckedSetup): string {
@@ -31,7 +32,7 @@ function unsaid({ rig, run, liquid }: CheckedSetup['setup']): readonly string[] 
 
 /** The starter itself, or where it was written and what to do with it. */
 export function setupWritten(starter: string, { out, json }: { readonly out?: string; readonly json?: true }): string {
-  if (json === true) return `${JSON.stringify({ schemaVersion: '1', file: out ?? null, setup: starter }, null, 2)}\n`
+  if (json === true) return `${JSON.stringify({ schemaVersion, file: out ?? null, setup: starter }, null, 2)}\n`
   if (out === undefined) return starter
   return `Wrote ${out}. Put in your own values, then: kufe setup --check ${out}\n`
 }

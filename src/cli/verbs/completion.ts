@@ -1,3 +1,5 @@
+import type { Command } from 'commander'
+import type { Shell } from '../completionScript.ts'
 import { exitCodes } from '../exitCodes.ts'
 import type { Desk, Verb } from '../verb.ts'
 
@@ -14,12 +16,12 @@ export const completionVerb: Verb = {
   define: (command, run) => {
     command
       .addArgument(command.createArgument('<shell>', 'which shell').choices(['bash', 'zsh', 'fish']))
-      .action((shell: 'bash' | 'zsh' | 'fish') => run((desk) => completion(shell, desk)))
+      .action((shell: Shell) => run((desk) => completion(shell, command.parent?.commands ?? [], desk)))
   },
 }
 
-async function completion(shell: 'bash' | 'zsh' | 'fish', desk: Desk): Promise<number> {
+async function completion(shell: Shell, commands: readonly Command[], desk: Desk): Promise<number> {
   const { completionScript } = await import('../completionScript.ts')
-  desk.screen.out(completionScript(shell))
+  desk.screen.out(completionScript(shell, commands))
   return exitCodes.ok.code
 }

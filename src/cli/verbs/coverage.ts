@@ -1,3 +1,4 @@
+import { schemaVersion } from '../../core/terms/index.ts'
 import { exitCodes } from '../exitCodes.ts'
 import type { Desk, Verb } from '../verb.ts'
 import { wholeNumber } from '../wholeNumber.ts'
@@ -31,7 +32,7 @@ async function covered(options: Options, desk: Desk): Promise<number> {
   const { coverageStudy, honestCoverage } = await import('../../bench/index.ts')
   const study = await coverageStudy(options, desk.outside)
   const { coverageInWords } = await import('../show/coverageInWords.ts')
-  const document = `${JSON.stringify({ schemaVersion: '1', ...study }, null, 2)}\n`
+  const document = `${JSON.stringify({ schemaVersion, ...study }, null, 2)}\n`
   desk.screen.out(options.json === true ? document : coverageInWords(study))
   const honest = study.rows.every(
     ({ share, of }) => of === 0 || (share >= honestCoverage.low && share <= honestCoverage.high),

@@ -1,4 +1,5 @@
 import type { CheckedSetup } from '../../bench/index.ts'
+import { schemaVersion } from '../../core/terms/index.ts'
 import { complain } from '../complain.ts'
 import { exitCodes } from '../exitCodes.ts'
 import type { Desk, Verb } from '../verb.ts'
@@ -60,4 +61,4 @@ async function check(file: string, json: boolean, desk: Desk): Promise<number> {
 }
 
 const asJson = ({ setup, columns, sha256, geometry }: CheckedSetup): string =>
-  `${JSON.stringify({ schemaVersion: '1', sha256, setup, columns, fixture: geometry }, null, 2)}\n`
+  `${JSON.stringify({ schemaVersion, sha256, setup, columns, fixture: geometry }, null, 2)}\n`

@@ -1,3 +1,4 @@
+import { schemaVersion } from '../../core/terms/index.ts'
 import { complain } from '../complain.ts'
 import { exitCodes } from '../exitCodes.ts'
 import type { Desk, Verb } from '../verb.ts'
@@ -40,7 +41,7 @@ async function simulated(runFile: string | undefined, options: Options, desk: De
   const made = simulate({ ...options, runFile, folder: options.out, force: options.force === true }, desk.outside)
   if (!made.ok) return complain(made.problems, desk, options.json === true)
   const { simulationInWords } = await import('../show/simulationInWords.ts')
-  const document = `${JSON.stringify({ schemaVersion: '1', ...made.value }, null, 2)}\n`
+  const document = `${JSON.stringify({ schemaVersion, ...made.value }, null, 2)}\n`
   desk.screen.out(options.json === true ? document : simulationInWords(made.value))
   return exitCodes.ok.code
 }

@@ -4,6 +4,8 @@ import type { DecimalMark } from './rawRecord.ts'
 export type NumberShape =
   | 'empty'
   | 'text'
+  /** Numbers with marks between that can be none of one number, as where the separator was taken wrongly. */
+  | 'joined'
   /** Digits without marks. */
   | 'whole'
   /** `1.5`, `1e-3`; `1,5`. */
@@ -22,6 +24,8 @@ export interface GroupedNumber {
 
 const number = /^[-+\u2212]?(\d[\d.,'’ \u00A0\u2009\u202F]*|[.,]\d+)([eEdD][-+]?\d{1,3})?$/
 
+const severalNumbers = /^[-+]?\d[-+\d.,eE]*[\s;|,][-+\d.,eE\s;|]*$/
+
 /** Longest text that may be one number. */
 const longestNumber = 80
 
@@ -29,7 +33,7 @@ export function numberShape(cell: string): NumberShape {
   if (cell === '') return 'empty'
   if (cell.length > longestNumber) return 'text'
   const found = number.exec(cell)
-  if (found === null) return 'text'
+  if (found === null) return severalNumbers.test(cell) ? 'joined' : 'text'
   const body = found[1]
   const marks = body.replace(/\d/g, '')
   if (marks === '') return 'whole'
@@ -51,11 +55,14 @@ function grouped(body: string, marks: string): NumberShape {
   const whole = decimal === undefined ? body : body.slice(0, body.lastIndexOf(decimal))
   const groups = whole.split(first)
   const right = groups.every((group, index) => (index === 0 ? /^\d{1,3}$/.test(group) : /^\d{3}$/.test(group)))
-  return right ? { thousands: first, decimal } : 'text'
+  return right ? { thousands: first, decimal } : /\s/.test(first) ? 'joined' : 'text'
 }
 
-/** How sure a cell is to be a number of a table, from 0 to 1: groups of digits may also be two columns in one. */
-export function numberWeight(shape: NumberShape): number {
+/** What a cell says for the separator that cut it out. Groups of digits may also be two columns in one. */
+export function separatorWeight(shape: NumberShape): number {
   if (shape === 'empty' || shape === 'text') return 0
-  return typeof shape === 'string' ? 1 : 0.3
+  if (shape === 'joined') return -5
+  return typeof shape === 'string' ? 1 : /\s/.test(shape.thousands) ? -0.5 : 0.3
 }
+
+export const isNumber = (shape: NumberShape): boolean => shape !== 'empty' && shape !== 'text' && shape !== 'joined'

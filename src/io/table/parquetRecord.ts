@@ -66,7 +66,12 @@ async function readGroups(file: AsyncBuffer, options: ReadOptions): Promise<Outc
   )
   const limit = options.spillAbove ?? usualSpillAbove
   const rows = new ParquetRows({ judged, headings, spillAbove: Number(metadata.num_rows) > limit ? 0 : limit })
-  await rows.read(file, metadata, options.progress)
+  try {
+    await rows.read(file, metadata, options.progress)
+  } catch (error) {
+    rows.store.close()
+    throw error
+  }
   const talk = {
     file: options.file,
     headings,

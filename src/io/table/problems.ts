@@ -12,6 +12,7 @@ export const tableProblemKinds = [
   'decimalUnclear',
   'headingUnknown',
   'headingsChange',
+  'headingsShort',
   'columnMissing',
   'columnTwice',
   'unitMissing',

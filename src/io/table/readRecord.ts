@@ -105,5 +105,9 @@ function unreadable(error: unknown, file: string | undefined): TableProblem {
 const reasons: Readonly<Record<string, { readonly what: string; readonly mend: string }>> = {
   ENOENT: { what: 'does not exist', mend: 'Look at the spelling of the path.' },
   EISDIR: { what: 'is a folder', mend: 'Name one file in it.' },
+  ENOSPC: {
+    what: 'is too long for the room left in the folder for temporary files',
+    mend: 'Make room there, or name another folder in TMPDIR.',
+  },
   EACCES: { what: 'may not be read by you', mend: 'Change its permissions, or copy it.' },
 }

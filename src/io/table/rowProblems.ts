@@ -68,7 +68,7 @@ export function rowProblems(
     problems.push(
       tableProblem('tooManyDamaged', {
         what: `${damage.count} of ${talk.rows + damage.count} rows do not read as rows of the table, more than ${100 * mostDamaged} %.`,
-        mend: 'Mend the rows named below, or say how the file writes its table: --separator, --decimal.',
+        mend: damageMend(damage, talk),
         place: { file: talk.file, line: damage.first[0]?.line },
       }),
       ...damage.first.map((one) => damageProblem(one, talk)),
@@ -78,6 +78,15 @@ export function rowProblems(
     problems.push(noRows(talk.file))
   }
   return { problems, uncounted }
+}
+
+/** Where one column that can be spared makes all the damage, that is the short way out. */
+function damageMend({ first }: DamageList, talk: RowTalk): string {
+  const columns = new Set(first.map(({ kind, column }) => (kind === 'notANumber' ? column : 0)))
+  const [column] = columns
+  const heading = columns.size === 1 && column > 0 && column - 1 !== talk.timeColumn ? headingAt(talk, column - 1) : ''
+  const aside = heading === '' ? '' : `, or leave the column aside with --column "${shown(heading)}=none"`
+  return `Mend the rows named below, or say how the file writes its table: --separator, --decimal${aside}.`
 }
 
 export const noRows = (file: string | undefined): TableProblem =>

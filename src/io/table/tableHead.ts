@@ -4,7 +4,7 @@ import { splitCells } from './cells.ts'
 import { headingParts } from './headingParts.ts'
 import { meaningOf } from './headingWords.ts'
 import type { HeadLines } from './headLines.ts'
-import { numberShape } from './numberShape.ts'
+import { isNumber, numberShape } from './numberShape.ts'
 import { sectionNumber } from './oddLine.ts'
 import type { PreambleEntry, Separator } from './rawRecord.ts'
 import type { HeadedColumn } from './recognise.ts'
@@ -13,6 +13,8 @@ import { looksLikeRow, type TableShape } from './tableShape.ts'
 /** What stands above the rows. Lines count from 0. */
 export interface TableHead {
   readonly columns: readonly HeadedColumn[]
+  /** Cells of the line of headings, empty ones at its end among them. */
+  readonly headingCount: number
   /** Cells of the lines of headings and units as they will look when they come again; empty without such a line. */
   readonly headingCells: readonly string[]
   readonly unitCells: readonly string[]
@@ -43,7 +45,7 @@ export function findHead(lines: HeadLines, shape: TableShape): TableHead | undef
   const headed = header !== undefined && isHeadings(headingCells, shape.numbers)
   const width = Math.max(shape.cells, headed && separator !== ' ' ? headingCells.length : 0)
   const place = (text: string | undefined, some: readonly string[]): readonly string[] =>
-    separator === ' ' && text !== undefined ? alignHeadings(text, row, width) : some
+    separator === ' ' && text !== undefined ? alignHeadings(uncommented(text), row, width) : some.map(uncommented)
   const headings = headed ? place(header.text, headingCells) : []
   const units = headed && unitRow ? place(lowest?.text, cells) : []
   const columns = Array.from({ length: width }, (_, at) => ({
@@ -53,6 +55,7 @@ export function findHead(lines: HeadLines, shape: TableShape): TableHead | undef
   const preamble = readPreamble(lines, headed ? header.first : firstRow, separator)
   return {
     columns,
+    headingCount: headed ? splitCells(header.text, separator).length : 0,
     headingCells: headed ? headingCells : [],
     unitCells: headed && unitRow ? cells : [],
     headerLine: headed ? header.first : -1,
@@ -68,7 +71,7 @@ function findFirstRow(lines: HeadLines, shape: TableShape): number | undefined {
   const enough = Math.max(2, Math.ceil(0.6 * shape.numbers))
   const isRow = (line: number): boolean => {
     const row = splitCells(lines.text(line), shape.separator).map(numberShape)
-    return looksLikeRow(row) && row.filter((cell) => cell !== 'text' && cell !== 'empty').length >= enough
+    return looksLikeRow(row) && row.filter(isNumber).length >= enough
   }
   for (let line = 0, candidate: number | undefined; line < lines.count; line++) {
     if (isBlank(lines.text(line))) continue
@@ -103,6 +106,9 @@ function textAbove(lines: HeadLines, below: number): TextAbove | undefined {
   return alone
 }
 
+/** Without the sign by which some programs mark lines that hold no numbers. */
+const uncommented = (text: string): string => text.replace(/^\s*[#%]+\s*/, '')
+
 const quotes = (text: string): number => text.split('"').length - 1
 const isBlank = (text: string): boolean => /^[\s;,|]*$/.test(text)
 
@@ -132,7 +138,7 @@ function isHeadings(cells: readonly string[], numbers: number): boolean {
 function readPreamble(lines: HeadLines, end: number, separator: Separator): PreambleEntry[] {
   const entries: PreambleEntry[] = []
   for (let line = 0; line < end && entries.length < mostPreamble; line++) {
-    const text = lines.text(line).trim()
+    const text = uncommented(lines.text(line)).trim()
     if (isBlank(text)) continue
     entries.push({ line: line + 1, ...keyAndValue(text, separator) })
   }

@@ -1,6 +1,6 @@
 import { splitCells } from './cells.ts'
 import type { HeadLines } from './headLines.ts'
-import { type NumberShape, numberShape, numberWeight } from './numberShape.ts'
+import { isNumber, type NumberShape, numberShape, separatorWeight } from './numberShape.ts'
 import type { DecimalMark, Separator } from './rawRecord.ts'
 
 /** How cells and numbers are written, as told from a sample of lines. */
@@ -12,9 +12,10 @@ export interface TableShape {
   readonly thousandsMark: string | null
   /** No number in the sample has a mark. */
   readonly onlyWhole: boolean
-  /** Cells that most rows have, counting empty ones, and how many of them are numbers. */
+  /** Cells that most rows have, counting empty ones, how many of them are numbers, and where the last filled one stands. */
   readonly cells: number
   readonly numbers: number
+  readonly lastFilled: number
 }
 
 /** In the order in which equals are preferred. */
@@ -32,12 +33,13 @@ export function sniffTable(
   let best: Candidate | undefined
   for (const separator of known.separator === undefined ? separators : [known.separator]) {
     const candidate = tryOut(sample, separator)
-    if (candidate !== undefined && candidate.score > (best?.score ?? 0)) best = candidate
+    if (candidate !== undefined && candidate.score > (best?.score ?? Number.NEGATIVE_INFINITY)) best = candidate
   }
   if (best === undefined) return undefined
   const { separator, rows, cells, numbers } = best
-  const onlyWhole = rows.every((row) => row.every((shape) => shape === 'whole' || numberWeight(shape) === 0))
-  return { separator, cells, numbers, onlyWhole, ...marksOf(rows.flat(), separator, known.decimalMark) }
+  const lastFilled = commonest(rows.map((row) => row.findLastIndex((shape) => shape !== 'empty') + 1))
+  const onlyWhole = rows.every((row) => row.every((shape) => shape === 'whole' || !isNumber(shape)))
+  return { separator, cells, numbers, lastFilled, onlyWhole, ...marksOf(rows.flat(), separator, known.decimalMark) }
 }
 
 /** Lines spread evenly over the head, and never more than a good page of them. */
@@ -45,8 +47,8 @@ function sampleOf(lines: HeadLines): string[] {
   const step = Math.max(1, lines.count / sampleLines)
   const sample: string[] = []
   let letters = 0
-  // From the end: a preamble stands at the beginning.
-  for (let at = lines.count - 1; at >= 0 && letters < sampleLetters; at -= step) {
+  // From the end: a preamble stands at the beginning. A few lines in any case, should one of them be very long.
+  for (let at = lines.count - 1; at >= 0 && (letters < sampleLetters || sample.length < 5); at -= step) {
     const text = lines.text(Math.round(at))
     letters += text.length
     sample.push(text)
@@ -70,8 +72,8 @@ function tryOut(sample: readonly string[], separator: Separator): Candidate | un
   if (rows.length === 0) return undefined
   const cells = commonest(rows.map((row) => row.length))
   const usual = rows.filter((row) => row.length === cells)
-  const numbers = commonest(usual.map((row) => row.filter((shape) => numberWeight(shape) > 0).length))
-  const score = usual.reduce((sum, row) => sum + row.reduce((all, shape) => all + numberWeight(shape), 0), 0)
+  const numbers = commonest(usual.map((row) => row.filter(isNumber).length))
+  const score = usual.reduce((sum, row) => sum + row.reduce((all, shape) => all + separatorWeight(shape), 0), 0)
   return { separator, rows, cells, numbers, score }
 }
 
@@ -80,8 +82,8 @@ export function looksLikeRow(row: readonly NumberShape[]): boolean {
   let numbers = 0
   let texts = 0
   for (const shape of row) {
-    if (shape === 'text') texts++
-    else if (shape !== 'empty') numbers++
+    if (isNumber(shape)) numbers++
+    else if (shape !== 'empty') texts++
   }
   return numbers >= 2 && texts <= numbers
 }
@@ -124,7 +126,7 @@ function countShapes(shapes: readonly NumberShape[]): {
   const seen = { numbers: 0, point: 0, comma: 0, pointOrThousands: 0, commaOrThousands: 0 }
   const marks = new Map<string, number>()
   for (const shape of shapes) {
-    if (numberWeight(shape) > 0) seen.numbers++
+    if (isNumber(shape)) seen.numbers++
     if (typeof shape === 'object') {
       marks.set(shape.thousands, (marks.get(shape.thousands) ?? 0) + 1)
       const decimal = shape.decimal ?? { '.': ',', ',': '.' }[shape.thousands]

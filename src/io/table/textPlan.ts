@@ -5,6 +5,7 @@ import { mostProblems, type TableProblem, tableProblem } from './problems.ts'
 import type { Dialect } from './rawRecord.ts'
 import type { ReadOptions } from './readOptions.ts'
 import type { RowPlan } from './rowPlan.ts'
+import type { TableShape } from './tableShape.ts'
 import type { TextHead } from './textHead.ts'
 
 /** Most columns that a table may have. */
@@ -56,7 +57,16 @@ export function shapeProblems({ shape, head }: TextHead, options: ReadOptions): 
     )
   }
   const headings = head.headingCells.length
-  if (shape.separator === ',' && shape.onlyWhole && headings >= 2 && shape.cells === 2 * headings) {
+  if (shape.separator !== ' ' && headings > 0 && head.headingCount < shape.lastFilled && !asTwice(shape, headings)) {
+    problems.push(
+      tableProblem('headingsShort', {
+        what: `The rows have ${shape.lastFilled} cells under ${head.headingCount} headings, so it cannot be told which heading belongs to which column.`,
+        mend: 'Add the missing heading to the file, also when it is that of the row numbers.',
+        place: { file: options.file, line: head.headerLine + 1 },
+      }),
+    )
+  }
+  if (asTwice(shape, headings)) {
     problems.push(
       tableProblem('separatorUnclear', {
         what: `The rows have ${shape.cells} cells under ${headings} headings: commas seem to be both decimal marks and separators.`,
@@ -67,6 +77,10 @@ export function shapeProblems({ shape, head }: TextHead, options: ReadOptions): 
   }
   return problems
 }
+
+/** Twice as many cells as headings, all of them whole: decimal commas between commas. */
+const asTwice = (shape: TableShape, headings: number): boolean =>
+  shape.separator === ',' && shape.onlyWhole && headings >= 2 && shape.cells === 2 * headings
 
 /** What was found out about the way the file is written. */
 export function dialectOf({ shape, head }: TextHead): Omit<Dialect, 'format' | 'encoding' | 'repeatedHeadings'> {

@@ -39,7 +39,12 @@ export async function textRecord(
   const judged = judgeColumns(head.columns, options, { file: options.file, line })
   problems.push(...judged.problems)
   const rows = new TextRows(text, { judged, encoding, options, spillAbove: spillAbove(text, source, options) })
-  problems.push(...(await rows.read(source)))
+  try {
+    problems.push(...(await rows.read(source)))
+  } catch (error) {
+    rows.store.close()
+    throw error
+  }
   const found = rowProblems(rows.reader, rows.talk)
   problems.push(...found.problems)
   if (problems.length > 0) {

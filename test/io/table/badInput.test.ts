@@ -167,6 +167,16 @@ describe('a few damaged rows are left out and told', () => {
   })
 })
 
+test('a column of words is refused with the short way out', async () => {
+  const problems = await problemsOf(longTable(50, (row) => `up ${row},${row},0.02`))
+  expect(problems[0].mend).toContain('leave the column aside with --column "Step=none"')
+  const record = await recordOf(
+    longTable(50, (row) => `up ${row},${row},0.02`),
+    { columns: { Step: { channel: null } } },
+  )
+  expect(record.rows).toBe(50)
+})
+
 describe('words for nothing', () => {
   test.for(['NaN', 'nan', 'inf', '-Infinity', 'n/a', '#N/A', '---'])(
     '%s counts as an empty cell and is told',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { problemsOf, recordOf, valuesOf } from './tableText.ts'
+import { recordOf, valuesOf } from './tableText.ts'
 
 // One invented record of three rows. The values in SI are worked out by hand from the definition of each unit.
 const want = {
@@ -103,6 +103,8 @@ const dialects: [string, string | Uint8Array][] = [
   ['thousands marks', [...head, body[0], body[1], '2,1.5,4,0.001,"1,234.5",23'].join('\n')],
   ['thousands points', [semicolon.replace('1234,5', '1.234,5')].join('\n')],
   ['thousands blanks', [semicolon.replace('1234,5', '1 234,5')].join('\n')],
+  ['comments before all that are no numbers', `# Sample: invented\n# ${head[0]}\n#${head[1]}\n${body.join('\n')}`],
+  ['an index without a heading', [`,${head[0]}`, `,${head[1]}`, ...body.map((line, n) => `${n},${line}`)].join('\n')],
   ['exponents', plain.replace('0.0015', '1.5e-3').replace('1234.5', '1.2345E+03')],
   ['headings with line ends', plain.replace('Angular velocity', '"Angular\nvelocity"')],
   [
@@ -115,6 +117,21 @@ const dialects: [string, string | Uint8Array][] = [
 
 test.for(dialects)('%s', async ([, text]) => {
   expect(valuesOf(await recordOf(text))).toEqual(want)
+})
+
+describe('numbers that could be cut in two ways', () => {
+  // Two columns set apart by one blank, and the same with marks between groups of three.
+  test.for([
+    ['t[s] M[Nm]', ['0,974 135,25', '1,958 135,5', '2,939 136,25'], [0.974, 1.958, 2.939], [135.25, 135.5, 136.25]],
+    ['t[s];M[Nm]', ['1.234,5;2.345,25', '1.235,5;2.346,25'], [1234.5, 1235.5], [2345.25, 2346.25]],
+    ['t[s];M[Nm]', ['1 234,5;2 345,25', '1 235,5;2 346,25'], [1234.5, 1235.5], [2345.25, 2346.25]],
+    ['t[s]\tM[Nm]', ['1,234.5\t2,345.25', '1,235.5\t2,346.25'], [1234.5, 1235.5], [2345.25, 2346.25]],
+    ['t[s] M[Nm]', ['1 234', '2 345', '3 456'], [1, 2, 3], [234, 345, 456]],
+    ['t[s],M[Nm]', ['1,234', '2,345', '3,456'], [1, 2, 3], [234, 345, 456]],
+    ['t[s];M[Nm]', ['0,001;2', '0,002;3', '1,234;4'], [0.001, 0.002, 1.234], [2, 3, 4]],
+  ] as [string, string[], number[], number[]][])('%s: %s', async ([line, rows, time, torque]) => {
+    expect(valuesOf(await recordOf([line, ...rows].join('\n')))).toEqual({ time, torque })
+  })
 })
 
 describe('what was found out is told', () => {
@@ -161,44 +178,6 @@ describe('what was found out is told', () => {
   })
 })
 
-describe('headings again and again', () => {
-  const withStep = [...head, body[0], body[1], '', 'Step 2', ...head, body[2]].join('\n')
-  test('are stepped over and counted', async () => {
-    const record = await recordOf(withStep)
-    expect(valuesOf(record)).toEqual(want)
-    expect(record.dialect.repeatedHeadings).toBe(1)
-    expect(record.remarks).toEqual([])
-  })
-
-  const noStep = (lines: readonly string[]): string =>
-    lines.map((line) => (/^Step \d/.test(line) ? line : line.split(',').slice(1).join(','))).join('\n')
-  test('make the steps where no column does, by their own numbers', async () => {
-    const record = await recordOf(noStep(['Step 7', ...head, body[0], body[1], '', 'Step 9', ...head, body[2]]))
-    expect(valuesOf(record)).toEqual({ ...want, step: [7, 7, 9] })
-    expect(record.columns.at(-1)).toMatchObject({ column: 0, channel: 'step', source: 'guess' })
-    expect([...record.channels.read('step', 1, 3)]).toEqual([7, 9])
-    expect(() => record.channels.read('step', 0, 4)).toThrow(RangeError)
-  })
-
-  test('make the steps one after the other where nothing numbers them', async () => {
-    expect(valuesOf(await recordOf(noStep([...head, body[0], body[1], ...head, body[2]]))).step).toEqual([1, 1, 2])
-  })
-
-  test('a preamble of its own before each', async () => {
-    const record = await recordOf(
-      [...head, body[0], body[1], 'Sample,invented', 'Phase,up', ...head, body[2]].join('\n'),
-    )
-    expect(valuesOf(record)).toEqual(want)
-    expect(record.remarks).toEqual([])
-  })
-
-  test('in another order are a problem, not other numbers', async () => {
-    const other = 'Step,Time,Torque,Angular velocity,Axial force,Temperature'
-    const problems = await problemsOf([...head, body[0], body[1], other, body[2]].join('\n'))
-    expect(problems).toMatchObject([{ kind: 'headingsChange', place: { file: 'run.csv', line: 5 } }])
-  })
-})
-
 describe('ragged rows', () => {
   test('may lack what is not needed', async () => {
     const record = await recordOf([...head, '1,0.5,1,0.0015', body[1], '2,1.5,4,0.001,1234.5,'].join('\n').concat('\n'))
@@ -210,26 +189,6 @@ describe('ragged rows', () => {
 
   test('empty cells are NaN', async () => {
     expect(valuesOf(await recordOf(plain.replace('0.00125', ''))).torque).toEqual([0.0015, Number.NaN, 0.001])
-  })
-})
-
-describe('time that begins again at each step', () => {
-  const restart = (times: readonly number[], steps: readonly number[]): string =>
-    ['Step,t [s],M [Nm]', ...times.map((time, n) => `${steps[n]},${time},1`)].join('\n')
-
-  test.for([
-    // The new clock's first sample is one interval after its zero.
-    [[0.1, 0.2, 0.3, 0.1, 0.2, 0.1], [1, 1, 1, 2, 2, 3], [0.1, 0.2, 0.3, 0.4, 0.5, 0.6], 2],
-    // The new clock begins with zero: one interval is put between.
-    [[0, 0.1, 0.2, 0, 0.1], [1, 1, 1, 2, 2], [0, 0.1, 0.2, 0.3, 0.4], 1],
-    // Steps that go on with the old clock are left as they are.
-    [[0, 0.1, 0.2, 0.3, 0.4], [1, 1, 1, 2, 2], [0, 0.1, 0.2, 0.3, 0.4], 0],
-  ] as [number[], number[], number[], number][])('%s', async ([times, steps, run, restarts]) => {
-    const record = await recordOf(restart(times, steps))
-    expect(valuesOf(record).time).toEqual(run)
-    expect(record.remarks.map(({ kind, seen }) => [kind, seen])).toEqual(
-      restarts === 0 ? [] : [['timeRunsOn', restarts]],
-    )
   })
 })
 

@@ -1,5 +1,6 @@
 export * from './channels.ts'
 export * from './curve.ts'
+export * from './doubt.ts'
 export * from './measured.ts'
 export * from './origin.ts'
 export * from './outcome.ts'

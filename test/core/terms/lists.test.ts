@@ -3,6 +3,7 @@ import {
   channelNames,
   curveModelNames,
   done,
+  doubtKinds,
   failed,
   type Problem,
   remarkKinds,
@@ -13,6 +14,7 @@ import {
 test.for([
   ['channelNames', channelNames],
   ['curveModelNames', curveModelNames],
+  ['doubtKinds', doubtKinds],
   ['remarkKinds', remarkKinds],
   ['sharedSources', sharedSources],
   ['windowLimits', windowLimits],

@@ -52,7 +52,14 @@ export function tableProblem(
 ): TableProblem {
   const place = said.place ?? {}
   const cell = place.cell === undefined ? {} : { cell: shown(place.cell) }
-  return { kind, class: said.class ?? 'badInput', place: { ...place, ...cell }, what: said.what, mend: said.mend }
+  const name = place.name === undefined ? {} : { name: shown(place.name) }
+  return {
+    kind,
+    class: said.class ?? 'badInput',
+    place: { ...place, ...name, ...cell },
+    what: said.what,
+    mend: said.mend,
+  }
 }
 
 /** A text of the file as it can be shown: short, and without letters that would disturb a terminal. */

@@ -67,7 +67,7 @@ function noTable(
   for (let line = 0; line < Math.min(lines.count, 200); line++) {
     const text = lines.text(line).slice(0, 4096)
     for (const separator of separators) {
-      if (splitCells(text, separator).filter(hasWord).length >= 2)
+      if (splitCells(text, separator).slice(0, 40).filter(hasWord).length >= 2)
         return { ...noRows(about.file), place: { ...place, line: line + 1 } }
     }
   }

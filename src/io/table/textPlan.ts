@@ -4,6 +4,7 @@ import { thousandsByte } from './numberBytes.ts'
 import { mostProblems, type TableProblem, tableProblem } from './problems.ts'
 import type { Dialect } from './rawRecord.ts'
 import type { ReadOptions } from './readOptions.ts'
+import type { HeadedColumn } from './recognise.ts'
 import type { RowPlan } from './rowPlan.ts'
 import type { TableShape } from './tableShape.ts'
 import type { TextHead } from './textHead.ts'
@@ -35,7 +36,8 @@ export function planRows(text: TextHead, judged: JudgedColumns, encoding: Encodi
 }
 
 /** Things about the table as a whole that only a person can say. */
-export function shapeProblems({ shape, head }: TextHead, options: ReadOptions): TableProblem[] {
+export function shapeProblems(text: TextHead, options: ReadOptions): TableProblem[] {
+  const { shape, head } = text
   const problems: TableProblem[] = []
   const line = head.firstRow + 1
   if (head.columns.length > mostColumns) {
@@ -57,11 +59,11 @@ export function shapeProblems({ shape, head }: TextHead, options: ReadOptions): 
     )
   }
   const headings = head.headingCells.length
-  if (shape.separator !== ' ' && headings > 0 && head.headingCount < shape.lastFilled && !asTwice(shape, headings)) {
+  if (isShort(text) && !asTwice(shape, headings) && !isNumbered(options)) {
     problems.push(
       tableProblem('headingsShort', {
         what: `The rows have ${shape.lastFilled} cells under ${head.headingCount} headings, so it cannot be told which heading belongs to which column.`,
-        mend: 'Add the missing heading to the file, also when it is that of the row numbers.',
+        mend: 'Add the missing heading to the file, also when it is that of row numbers, or name columns by number, such as --column "#2=time" --unit "#2=s".',
         place: { file: options.file, line: head.headerLine + 1 },
       }),
     )
@@ -81,6 +83,17 @@ export function shapeProblems({ shape, head }: TextHead, options: ReadOptions): 
 /** Twice as many cells as headings, all of them whole: decimal commas between commas. */
 const asTwice = (shape: TableShape, headings: number): boolean =>
   shape.separator === ',' && shape.onlyWhole && headings >= 2 && shape.cells === 2 * headings
+
+/** Fewer headings than columns, so that nothing tells which is which. */
+const isShort = ({ shape, head }: TextHead): boolean =>
+  shape.separator !== ' ' && head.headingCells.length > 0 && head.headingCount < shape.lastFilled
+
+const isNumbered = (options: ReadOptions): boolean =>
+  Object.keys({ ...options.mapping?.columns, ...options.columns }).some((key) => /^#\d+$/.test(key))
+
+/** The columns with their headings, without them where nothing tells which heading belongs to which. */
+export const headedColumns = (text: TextHead): readonly HeadedColumn[] =>
+  isShort(text) ? text.head.columns.map(() => ({ heading: '', unitBelow: '' })) : text.head.columns
 
 /** What was found out about the way the file is written. */
 export function dialectOf({ shape, head }: TextHead): Omit<Dialect, 'format' | 'encoding' | 'repeatedHeadings'> {

@@ -11,7 +11,7 @@ import { type RowTalk, rowProblems, rowRemarks } from './rowProblems.ts'
 import { RowReader } from './rowReader.ts'
 import { storedChannels, toSiInPlace } from './storedChannels.ts'
 import { readTextHead, type TextHead } from './textHead.ts'
-import { dialectOf, mostColumns, planRows, shapeProblems } from './textPlan.ts'
+import { dialectOf, headedColumns, mostColumns, planRows, shapeProblems } from './textPlan.ts'
 import { LineTooLong, longestLine, wholeLines } from './wholeLines.ts'
 
 /** All of a record but its hash. */
@@ -36,7 +36,7 @@ export async function textRecord(
   const line = head.headerLine < 0 ? undefined : head.headerLine + 1
   const problems: TableProblem[] = shapeProblems(text, options)
   if (head.columns.length > mostColumns) return failed(...problems)
-  const judged = judgeColumns(head.columns, options, { file: options.file, line })
+  const judged = judgeColumns(headedColumns(text), options, { file: options.file, line })
   problems.push(...judged.problems)
   const rows = new TextRows(text, { judged, encoding, options, spillAbove: spillAbove(text, source, options) })
   try {

@@ -161,6 +161,13 @@ describe('answers', () => {
     expect(record.dialect.headerLine).toBeNull()
   })
 
+  test('a table with fewer headings than columns is answered by numbers too', async () => {
+    const text = `t [s];M [Nm]\n${rows(3)}`
+    expect((await problemsOf(text))[0].kind).toBe('headingsShort')
+    const columns = { '#2': { channel: 'time', unit: 's' }, '#3': { channel: 'torque', unit: 'N.m' } } as const
+    expect(valuesOf(await recordOf(text, { columns }))).toEqual({ time: [0.1, 1.1, 2.1], torque: [0.2, 1.2, 2.2] })
+  })
+
   test('a unit that is none of the channel', async () => {
     const problems = await problemsOf(bare, { columns: { TIME: { unit: 's' }, FF: { channel: 'torque', unit: 'N' } } })
     expect(problems).toMatchObject([{ kind: 'unitUnfit', place: { column: 2, cell: 'N' } }])

@@ -20,8 +20,14 @@ export class ColumnStore {
   readonly #spillAbove: number
   readonly #finish: Finish
 
-  constructor(options: { readonly columns: number; readonly spillAbove: number; readonly finish: Finish }) {
-    this.current = fresh(options.columns)
+  /** `mostRows` saves room where it is known that no more rows will come. */
+  constructor(options: {
+    readonly columns: number
+    readonly spillAbove: number
+    readonly finish: Finish
+    readonly mostRows?: number
+  }) {
+    this.current = fresh(options.columns, Math.min(pieceRows, (options.mostRows ?? pieceRows) + 1))
     this.#spillAbove = options.spillAbove
     this.#finish = options.finish
   }
@@ -46,7 +52,7 @@ export class ColumnStore {
     }
     if (this.#spill === undefined) {
       this.#kept.push(this.current)
-      this.current = fresh(columns)
+      this.current = fresh(columns, pieceRows)
     } else writePiece(this.#spill, this.#pieces, this.current)
     this.#pieces++
     this.filled = 0
@@ -90,7 +96,8 @@ export class ColumnStore {
   }
 }
 
-const fresh = (columns: number): Float64Array[] => Array.from({ length: columns }, () => new Float64Array(pieceRows))
+const fresh = (columns: number, rows: number): Float64Array[] =>
+  Array.from({ length: columns }, () => new Float64Array(rows))
 
 function writePiece(spill: SpillFile, number: number, piece: readonly Float64Array[]): void {
   for (const [column, numbers] of piece.entries()) spill.write((number * piece.length + column) * pieceRows, numbers)

@@ -65,7 +65,8 @@ async function readGroups(file: AsyncBuffer, options: ReadOptions): Promise<Outc
     { file: options.file, line: undefined },
   )
   const limit = options.spillAbove ?? usualSpillAbove
-  const rows = new ParquetRows({ judged, headings, spillAbove: Number(metadata.num_rows) > limit ? 0 : limit })
+  const count = Number(metadata.num_rows)
+  const rows = new ParquetRows({ judged, headings, spillAbove: count > limit ? 0 : limit, mostRows: count })
   try {
     await rows.read(file, metadata, options.progress)
   } catch (error) {

@@ -27,6 +27,7 @@ export class ParquetRows {
     readonly judged: JudgedColumns
     readonly headings: readonly string[]
     readonly spillAbove: number
+    readonly mostRows: number
   }) {
     this.#judged = table.judged
     this.#headings = table.headings
@@ -34,6 +35,7 @@ export class ParquetRows {
     this.store = new ColumnStore({
       columns: table.judged.slots.size,
       spillAbove: table.spillAbove,
+      mostRows: table.mostRows,
       finish: (piece, firstRow, rows) => this.#finish(piece, firstRow, rows),
     })
   }

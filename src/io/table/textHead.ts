@@ -18,6 +18,8 @@ export interface TextHead {
   readonly begun: Uint8Array
   /** LF where there is any, else CR. */
   readonly lineEnd: number
+  /** All there is was read: no more lines than this stand below the headings. undefined where bytes follow. */
+  readonly mostRows: number | undefined
   /** Mean length of the lines seen below the headings, in bytes. */
   readonly rowBytes: number
 }
@@ -31,7 +33,7 @@ export async function readTextHead(
   options: ReadOptions,
 ): Promise<TextHead | TableProblem> {
   let bytes = new Uint8Array(0)
-  for (let size = firstLook; ; size *= 4) {
+  for (let size = Math.min(firstLook, 2 * (source.size ?? firstLook) + 2); ; size = Math.max(4 * size, firstLook)) {
     const longer = new Uint8Array(size)
     longer.set(bytes)
     const end = bytes.length + (await source.read(longer, bytes.length))
@@ -40,16 +42,23 @@ export async function readTextHead(
     const lines = headLines(bytes, encoding, whole)
     const shape = sniffTable(lines, options)
     const head = shape === undefined ? undefined : findHead(lines, shape)
-    if (shape !== undefined && head !== undefined) return understood(bytes, lines, { shape, head })
+    if (shape !== undefined && head !== undefined) return understood(bytes, lines, { shape, head, whole })
     if (whole || size >= longestLine) return noTable(lines, { whole, file: options.file })
   }
 }
 
-function understood(bytes: Uint8Array, lines: HeadLines, found: { shape: TableShape; head: TableHead }): TextHead {
-  const begin = lines.start(found.head.firstRow)
-  const rows = lines.count - found.head.firstRow
+function understood(
+  bytes: Uint8Array,
+  lines: HeadLines,
+  found: { readonly shape: TableShape; readonly head: TableHead; readonly whole: boolean },
+): TextHead {
+  const { shape, head, whole } = found
+  const begin = lines.start(head.firstRow)
+  const rows = lines.count - head.firstRow
   return {
-    ...found,
+    shape,
+    head,
+    mostRows: whole ? rows : undefined,
     begun: bytes.subarray(begin),
     lineEnd: bytes.includes(10) ? 10 : 13,
     rowBytes: (lines.start(lines.count) - begin) / Math.max(1, rows),

@@ -84,6 +84,7 @@ class TextRows {
     this.store = new ColumnStore({
       columns: below.judged.slots.size,
       spillAbove: below.spillAbove,
+      mostRows: text.mostRows,
       finish: (piece, firstRow, rows) => this.#finish(piece, firstRow, rows),
     })
     this.reader = new RowReader(plan, this.store)
@@ -100,11 +101,11 @@ class TextRows {
   }
 
   async read(source: ByteSource): Promise<TableProblem[]> {
-    const { begun, lineEnd } = this.#text
+    const { begun, lineEnd, mostRows } = this.#text
     const { progress, file } = this.#below.options
     let bytes = 0
     try {
-      for await (const window of wholeLines({ source, begun, lineEnd })) {
+      for await (const window of wholeLines({ source, begun, lineEnd, ended: mostRows !== undefined })) {
         this.reader.feed(window)
         bytes += window.to - window.from
         progress?.(bytes, source.size ?? 0)

@@ -27,8 +27,16 @@ export async function* wholeLines(options: {
   readonly source: ByteSource
   readonly begun: Uint8Array
   readonly lineEnd: number
+  /** Nothing follows what was begun. */
+  readonly ended: boolean
 }): AsyncGenerator<LineWindow> {
   const { source, begun, lineEnd } = options
+  if (options.ended) {
+    const bytes = new Uint8Array(begun.length + 1)
+    bytes.set(begun)
+    yield { bytes, from: 0, to: begun.length, last: true }
+    return
+  }
   const buffers = [new Uint8Array(reserve + block + 1), new Uint8Array(reserve + block + 1)]
   const fetch = (buffer: Uint8Array): Promise<number> => {
     const reading = source.read(buffer.subarray(0, reserve + block), reserve)

@@ -11,7 +11,7 @@ async function collect(
 ): Promise<{ text: string; cuts: string[] }> {
   let text = ''
   const cuts: string[] = []
-  for await (const { bytes, from, to } of wholeLines({ source, begun, lineEnd })) {
+  for await (const { bytes, from, to } of wholeLines({ source, begun, lineEnd, ended: false })) {
     const piece = new TextDecoder('latin1').decode(bytes.subarray(from, to))
     text += piece
     cuts.push(piece.slice(-1))
@@ -53,6 +53,15 @@ test('UTF-16 over the ends of blocks, with the hash of the bytes as they came', 
     const hash = Buffer.from(await crypto.subtle.digest('SHA-256', bytes)).toString('hex')
     expect(raw.sha256()).toBe(hash)
   }
+})
+
+test('where all was read before, there is one window', async () => {
+  const begun = new TextEncoder().encode('1\n2\n3')
+  const windows = []
+  for await (const { from, to, last } of wholeLines({ source: memorySource(begun), begun, lineEnd: 10, ended: true })) {
+    windows.push([from, to, last])
+  }
+  expect(windows).toEqual([[0, 5, true]])
 })
 
 test('bytes taken before come first', async () => {

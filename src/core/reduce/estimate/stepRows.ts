@@ -93,7 +93,7 @@ export function stepRows(step: Step, signals: Signals, context: RowContext): Ste
 }
 
 /** Torque less blank and inertia. */
-function correctedTorque(signals: Signals, corrections: ZeroCorrections): Float64Array {
+export function correctedTorque(signals: Signals, corrections: ZeroCorrections): Float64Array {
   const { blank, inertia } = corrections
   const acceleration = inertia === 0 ? undefined : accelerationOf(signals.time, signals.angularVelocity)
   return signals.torque.map((torque, i) => {

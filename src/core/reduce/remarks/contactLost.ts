@@ -3,7 +3,7 @@ import type { Remark } from '../../terms/index.ts'
 import type { StepRows } from '../estimate/stepRows.ts'
 
 /** Shortest run of rows under the share of the load that counts as lost contact. */
-const shortestRun = 3
+export const shortestLoss = 3
 
 export interface LossContext {
   readonly load: number
@@ -15,7 +15,7 @@ export interface LossContext {
 
 /** The axial force fell under a share of the load for several rows running. */
 export function contactLost(rows: StepRows, context: LossContext): Remark | undefined {
-  if (rows.longestLoss.rows < shortestRun) return undefined
+  if (rows.longestLoss.rows < shortestLoss) return undefined
   const share = rows.outOfContact / context.stepRows
   const limit = context.contactShare * context.load
   const force = (value: number) => printQuantity(value, 'force', { digits: 3 })

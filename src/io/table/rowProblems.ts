@@ -120,7 +120,7 @@ function damageWords({ kind, column, cell }: Damage, talk: RowTalk): { readonly 
 function numberMend(cell: string, decimalMark: DecimalMark): string {
   const other = decimalMark === '.' ? ',' : '.'
   if (/^[-+]?\d*[.,]\d+$/.test(cell) && cell.includes(other)) {
-    return `Write it with "${decimalMark}" as the decimal mark, or name the file's own mark with --decimal "${other}".`
+    return `Write it with "${decimalMark}" as the decimal mark, or name the file's own mark with --decimal ${other === ',' ? 'comma' : 'point'}.`
   }
   return 'Write it as a plain number or leave the cell empty.'
 }

@@ -53,7 +53,7 @@ export function shapeProblems(text: TextHead, options: ReadOptions): TableProble
     problems.push(
       tableProblem('decimalUnclear', {
         what: 'Nothing tells whether 1,234 means one and a bit or a thousand and more.',
-        mend: 'Say so with --decimal "," or --decimal ".".',
+        mend: 'Say so with --decimal comma or --decimal point.',
         place: { file: options.file, line },
       }),
     )

@@ -142,7 +142,7 @@ describe('a few damaged rows are left out and told', () => {
         .replace('5.7;0.02', '5.7;1,234'),
     )
     expect(record.remarks[0].next).toBe(
-      'Write it with "." as the decimal mark, or name the file\'s own mark with --decimal ",".',
+      'Write it with "." as the decimal mark, or name the file\'s own mark with --decimal comma.',
     )
   })
 

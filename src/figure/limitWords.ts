@@ -9,6 +9,6 @@ export const limitWords: Readonly<Record<WindowLimitName, string>> = {
   windUp: 'wind-up',
   inertia: 'inertia',
   drag: 'drag of the liquid',
-  contact: 'contact lost',
+  contact: 'unsteady contact',
   data: 'end of the data',
 }

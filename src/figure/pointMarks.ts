@@ -8,8 +8,11 @@ import type { Stage } from './stage.ts'
 import { tickLabel } from './ticks.ts'
 
 /** Every point with its own 95 % bar; hollow where the curve was not fitted through it. A step without friction is a small cross on the axis. */
-export const pointMarks = (points: readonly Point[], stage: Stage): Markup =>
-  element('g', { 'stroke-width': 1.2 }, ...points.map((point) => mark(point, stage)))
+export function pointMarks(points: readonly Point[], stage: Stage): Markup {
+  // Falling ones below: where up and down agree, the corners of the square still show around the disc.
+  const ordered = [...points].sort((a, b) => a.direction - b.direction)
+  return element('g', { 'stroke-width': 1.2 }, ...ordered.map((point) => mark(point, stage)))
+}
 
 function mark(point: Point, stage: Stage): Markup {
   const title = element('title', {}, escaped(pointInWords(point, stage)))
@@ -33,10 +36,12 @@ function mark(point: Point, stage: Stage): Markup {
 
 /** Round where the speed rises from the step before, square where it falls; hollow where the fit leaves the point out. */
 export function pointDot({ x, y }: Spot, point: Pick<Point, 'direction' | 'trusted'>, palette: Palette): Markup {
-  const colours = { fill: point.trusted ? palette.ink : palette.paper, stroke: palette.ink }
+  const fill = point.trusted ? palette.ink : palette.paper
+  // A halo lifts a disc off the square below it.
+  const halo = point.trusted ? palette.paper : palette.ink
   return point.direction === 1
-    ? element('circle', { cx: x, cy: y, r: 3.6, ...colours })
-    : element('rect', { x: x - 3.2, y: y - 3.2, width: 6.4, height: 6.4, ...colours })
+    ? element('circle', { cx: x, cy: y, r: 4.2, fill, stroke: halo })
+    : element('rect', { x: x - 4.4, y: y - 4.4, width: 8.8, height: 8.8, fill, stroke: palette.ink })
 }
 
 /** Ends of the bar carry a cap unless the bar leaves the plot there. */

@@ -5,6 +5,9 @@ import { element, type Markup, rounded } from './markup.ts'
 import type { Stage } from './stage.ts'
 import { tickLabel } from './ticks.ts'
 
+/** A shared part under a ten-thousandth of friction is not worth a bracket: nothing else is known as well. */
+const smallest = 1e-4
+
 /** Half-width of a 95 % interval in standard uncertainties of a normal error. */
 const normal95 = 1.96
 
@@ -29,7 +32,7 @@ export function sharedBracket(points: readonly Point[], stage: Stage): Markup {
   const asShare = spread(parts.map(({ share }) => share)) <= spread(parts.map(({ own }) => own))
   const share = normal95 * median(parts.map((part) => part.share))
   const half = asShare ? share * Math.abs(level) : normal95 * median(parts.map(({ own }) => own))
-  if (!Number.isFinite(half)) return ''
+  if (!Number.isFinite(half) || half < smallest * Math.abs(level)) return ''
   const text = asShare ? inPercent(share) : tickLabel(Number(half.toPrecision(2)))
   return bracket([stage.y(level - half), stage.y(level + half)], `± ${text}`, stage)
 }

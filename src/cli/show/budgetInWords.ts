@@ -16,6 +16,7 @@ const sourceWords: Readonly<Record<SharedSource, string>> = {
 export function budgetInWords(budget: readonly BudgetShare[]): string {
   if (budget.length === 0)
     return 'Shared by all points: nothing is stated. Give the accuracies of the rig in the setup.'
+  if (budget.every(({ relative }) => relative < 1e-4)) return 'Shared by all points: less than 0.01 % of friction.'
   const total = Math.hypot(...budget.map(({ relative }) => relative))
   const told = budget.filter(({ share }) => share >= 0.005)
   const shares = told.map(({ source, share }) => `${sourceWords[source]} ${(100 * share).toFixed(0)} %`)

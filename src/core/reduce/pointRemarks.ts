@@ -1,5 +1,5 @@
 import type { Point, Remark } from '../terms/index.ts'
-import { fewestKept } from './estimate/recordFriction.ts'
+import { fewestKept } from './estimate/learned.ts'
 import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
 import { gapTrend } from './gapTrend.ts'

@@ -1,7 +1,7 @@
 import { mser5 } from '../../stats/index.ts'
 
 /** A cut counts as a warm-up when some head of it differs from the rest by this many standard uncertainties. */
-const clearDifference = 3.5
+const clearDifference = 4.5
 
 /**
  * Rows to leave out at the head of a step because friction had not settled: MSER-5 (White 1997) on friction with the
@@ -10,18 +10,22 @@ const clearDifference = 3.5
  * independent rows to tell drift from correlation, MSER's cut stands.
  *
  * @param friction one value a row, ripple taken off
- * @param correlation lag-one correlation of its noise
- * @param independentRows of the whole record: rows over autocorrelation time, summed over the steps
+ * @param inflation n·var(mean)/σ² of n rows of its noise
+ * @param independentRows of the whole record: rows over inflation, summed over the steps
  */
-export function warmUpCut(friction: Float64Array, correlation: number, independentRows: number): number {
+export function warmUpCut(
+  friction: Float64Array,
+  inflation: (rows: number) => number,
+  independentRows: number,
+): number {
   const { cut } = mser5(friction)
   if (cut === 0 || independentRows < fewestIndependent) return cut
   const rest = moments(friction, cut, friction.length)
-  const time = (1 + correlation) / (1 - correlation)
-  const restVariance = rest.variance * Math.min(1, time / (friction.length - cut))
+  const variance = (rows: number): number => (rest.variance * inflation(rows)) / rows
+  const restVariance = variance(friction.length - cut)
   for (let head = Math.min(batch, cut); head <= cut; head *= 2) {
-    const variance = restVariance + rest.variance * Math.min(1, time / head)
-    if (Math.abs(moments(friction, 0, head).mean - rest.mean) > clearDifference * Math.sqrt(variance)) return cut
+    const difference = Math.abs(moments(friction, 0, head).mean - rest.mean)
+    if (difference > clearDifference * Math.sqrt(restVariance + variance(head))) return cut
   }
   return 0
 }

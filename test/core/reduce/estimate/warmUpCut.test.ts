@@ -10,15 +10,15 @@ const quiet = (seed: number, rows: number) => {
 
 test('a decay at the head is cut, most of it', () => {
   const series = quiet(1, 200).map((value, i) => value + 30 * Math.exp(-i / 6))
-  const cut = warmUpCut(series, 0, 1000)
+  const cut = warmUpCut(series, () => 1, 1000)
   expect(cut).toBeGreaterThanOrEqual(15)
   expect(cut).toBeLessThan(60)
 })
 
 test('stationary noise is left whole, though MSER alone would cut some of it', () => {
-  const cuts = Array.from({ length: 200 }, (_, seed) => warmUpCut(quiet(seed, 100), 0, 1000))
+  const cuts = Array.from({ length: 200 }, (_, seed) => warmUpCut(quiet(seed, 100), () => 1, 1000))
   expect(cuts.filter((cut) => cut > 0).length).toBeLessThan(20)
-  const bare = Array.from({ length: 200 }, (_, seed) => warmUpCut(quiet(seed, 100), 0, 1))
+  const bare = Array.from({ length: 200 }, (_, seed) => warmUpCut(quiet(seed, 100), () => 1, 1))
   expect(bare.filter((cut) => cut > 0).length).toBeGreaterThan(60)
 })
 

@@ -1,0 +1,111 @@
+/**
+ * Noise of which a share A has memory: autocorrelation Aλᵏ at lag k ≥ 1 (white noise beside an AR(1), an ARMA(1, 1)).
+ * An AR(1) alone would miss the slow part of it.
+ */
+interface Shape {
+  readonly share: number
+  readonly memory: number
+  readonly weight: number
+}
+
+/** Lags that the shape is learned from. */
+const lags = 20
+
+/** Fewest rows in the record before a shape is looked for. */
+const fewestRows = 100
+
+const rounds = 6
+
+export interface NoiseShape {
+  /** Autocorrelation at lag one. */
+  readonly lagOne: number
+  /** n·var(mean)/σ² of n rows, and the variance of its logarithm over the shapes that the data allow. */
+  readonly inflation: (rows: number) => { readonly mean: number; readonly logVariance: number }
+}
+
+/**
+ * Shape of the noise of one channel from its residuals in all steps: every shape on a grid is weighed by how well its one-step
+ * predictor does on the pooled autocorrelations (a likelihood of prediction errors, flat before the data), and what is
+ * asked is averaged over them. Undefined where the record is too short to tell.
+ */
+export function noiseShape(residuals: readonly Float64Array[]): NoiseShape | undefined {
+  const rows = residuals.reduce((sum, residual) => sum + residual.length, 0)
+  if (rows < fewestRows) return undefined
+  const seen = pooledCorrelations(residuals)
+  // The fitted level took the variance of the mean from every covariance; how much that was depends on the shape itself.
+  let shapes = weighed(seen, rows)
+  for (let round = 0; round < rounds; round++) {
+    const taken = Math.min(0.9, (inflationOf(shapes, rows / residuals.length).mean * residuals.length) / rows)
+    shapes = weighed(
+      seen.map((r) => r * (1 - taken) + taken),
+      rows,
+    )
+  }
+  const lagOne = shapes.reduce((sum, { share, memory, weight }) => sum + weight * share * memory, 0)
+  return { lagOne, inflation: (count) => inflationOf(shapes, count) }
+}
+
+function pooledCorrelations(residuals: readonly Float64Array[]): number[] {
+  const products = new Array<number>(lags + 1).fill(0)
+  const pairs = new Array<number>(lags + 1).fill(0)
+  for (const residual of residuals) {
+    const variance = residual.reduce((sum, value) => sum + value * value, 0) / residual.length
+    if (!(variance > 0)) continue
+    for (let lag = 0; lag <= Math.min(lags, residual.length - 1); lag++) {
+      let sum = 0
+      for (let i = lag; i < residual.length; i++) sum += residual[i] * residual[i - lag]
+      products[lag] += sum / variance
+      pairs[lag] += residual.length - lag
+    }
+  }
+  return products.map((product, lag) => (lag === 0 ? 1 : product / Math.max(pairs[lag], 1)))
+}
+
+const grid: readonly Omit<Shape, 'weight'>[] = Array.from({ length: 21 }, (_, i) => Math.tanh(0.13 * i)).flatMap(
+  (memory) => Array.from({ length: 10 }, (_, j) => ({ share: (j + 1) / 10, memory })),
+)
+
+function weighed(correlations: readonly number[], rows: number): Shape[] {
+  const scores = grid.map((shape) => -0.5 * rows * Math.log(predictionError(shape, correlations)))
+  const top = Math.max(...scores)
+  const weights = scores.map((score) => Math.exp(score - top))
+  const total = weights.reduce((sum, weight) => sum + weight, 0)
+  return grid.map((shape, i) => ({ ...shape, weight: weights[i] / total })).filter(({ weight }) => weight > 1e-6)
+}
+
+/** Mean square of e[t] − Σ aᵢ e[t−i] on the correlations seen, for the predictor of the shape (Levinson & Durbin). */
+function predictionError({ share, memory }: Omit<Shape, 'weight'>, seen: readonly number[]): number {
+  const own = seen.map((_, lag) => (lag === 0 ? 1 : share * memory ** lag))
+  const filter = [1, ...predictor(own).map((c) => -c)]
+  let sum = 0
+  for (let i = 0; i < filter.length; i++) {
+    for (let j = 0; j < filter.length; j++) sum += filter[i] * filter[j] * seen[Math.abs(i - j)]
+  }
+  return Math.max(sum, 1e-12)
+}
+
+function predictor(correlations: readonly number[]): number[] {
+  let coefficients: number[] = []
+  let variance = 1
+  for (let order = 1; order < correlations.length; order++) {
+    const predicted = coefficients.reduce((sum, c, i) => sum + c * correlations[order - 1 - i], 0)
+    const reflection = (correlations[order] - predicted) / variance
+    coefficients = [...coefficients.map((c, i) => c - reflection * coefficients[order - 2 - i]), reflection]
+    variance *= 1 - reflection * reflection
+  }
+  return coefficients
+}
+
+function inflationOf(shapes: readonly Shape[], rows: number): { mean: number; logVariance: number } {
+  let mean = 0
+  let first = 0
+  let second = 0
+  for (const { share, memory, weight } of shapes) {
+    const tail = (2 * memory * (1 - memory ** rows)) / (rows * (1 - memory) ** 2)
+    const inflation = 1 - share + share * ((1 + memory) / (1 - memory) - tail)
+    mean += weight * inflation
+    first += weight * Math.log(inflation)
+    second += weight * Math.log(inflation) ** 2
+  }
+  return { mean, logVariance: Math.max(0, second - first * first) }
+}

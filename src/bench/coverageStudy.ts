@@ -30,7 +30,7 @@ export interface CoverageArgs {
 export const honestCoverage = { low: 0.93, high: 0.97 } as const
 
 /** The order in which groups are told. */
-export const coverageGroups = [
+const coverageGroups = [
   'points',
   'points of a whole turn or more',
   'points of less than a turn',

@@ -4,6 +4,7 @@ import type { ZeroCorrections } from './zero/corrections.ts'
 import { zeroUncertainty } from './zero/forceZero.ts'
 import { blankUncertainty } from './zero/torqueBlank.ts'
 
+/** Where on the curve the shared uncertainty is asked for, SI. */
 export interface BudgetAt {
   readonly friction: number
   readonly force: number
@@ -11,6 +12,7 @@ export interface BudgetAt {
   readonly angularVelocity: number
 }
 
+/** What the shared uncertainty is made from beside the setup. */
 export interface SharedContext {
   readonly geometry: FixtureGeometry
   readonly corrections: ZeroCorrections

@@ -3,6 +3,7 @@ import { laggedProducts } from './estimate/laggedProducts.ts'
 import { noiseCorrelation } from './estimate/noiseCorrelation.ts'
 import type { Signals } from './signals.ts'
 
+/** How the gap moved over the kept rows of a step, m. */
 export interface GapTrend {
   /** Change of the gap over the step, m. */
   readonly creep: number

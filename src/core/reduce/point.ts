@@ -30,6 +30,7 @@ export type BarePoint = Omit<Point, 'remarks' | 'trusted' | 'direction'>
 
 const coverage = 0.975
 
+/** The numbers of a point from the estimate of its step. */
 export function barePoint(result: StepResult, signals: Signals, context: PointContext): BarePoint {
   const { rows, from, estimate, products } = result
   const keptFrom = rows.kept[from * rows.block] ?? rows.step.to - rows.step.from
@@ -111,7 +112,7 @@ export function rippleAmplitude(record: RecordFriction, friction: number): numbe
  * Half of Σ q·f·cos Δ: by so much the load-weighted mean of friction over a turn (the ratio of means) and its plain mean
  * differ, as a share of friction, where friction swings by q and the force by f.
  */
-export function meansApart(record: RecordFriction, friction: number): number {
+function meansApart(record: RecordFriction, friction: number): number {
   const by = record.ripple.scale === 'relative' ? 1 : 1 / Math.abs(friction)
   const sum = recordHarmonics(record).reduce(
     (total, { friction: q, force: f }) => total + by * (q.cosine * f.cosine + q.sine * f.sine),

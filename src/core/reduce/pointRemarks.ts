@@ -33,7 +33,7 @@ const distrusted: ReadonlySet<Remark['kind']> = new Set([
 export const windUpLimit = 1 / 3
 
 /** Share of the friction torque that inertia may take before it is said. Common practice, no source. */
-export const inertiaLimit = 0.05
+const inertiaLimit = 0.05
 
 /** The torque under which a step's friction is not told from zero well enough, N·m. */
 export function torqueFloorOf(bare: BarePoint, context: PointContext): number {

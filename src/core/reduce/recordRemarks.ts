@@ -3,6 +3,7 @@ import type { Point, ReduceOptions, Remark, Setup } from '../terms/index.ts'
 import type { SignalSource } from './signals.ts'
 import type { ZeroCorrections } from './zero/corrections.ts'
 
+/** What the findings on a whole record are made from. */
 export interface RecordSeen {
   readonly source: SignalSource
   readonly corrections: ZeroCorrections

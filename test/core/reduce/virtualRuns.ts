@@ -39,7 +39,7 @@ const rig: VirtualRig = {
   riseTime: 0.25,
 }
 
-export const law = familyLaw('stribeck', { k: 0.09, n: 0.35, h: 0.22, x0: 0.008, m: 1.3 })
+const law = familyLaw('stribeck', { k: 0.09, n: 0.35, h: 0.22, x0: 0.008, m: 1.3 })
 
 export interface Wish {
   readonly fixture?: FixtureSpec

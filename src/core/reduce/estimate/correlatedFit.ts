@@ -7,6 +7,7 @@ export interface PriorBelief {
   readonly deviation: number
 }
 
+/** What a regression with autocorrelated errors gives. */
 export interface CorrelatedFit {
   readonly coefficients: Float64Array
   /** Covariance of the coefficients, row-major. */

@@ -19,6 +19,7 @@ const spreads = [0.02, 0.1, 0.2, 0.4, 0.8]
 /** A spread between steps is believed when it makes the data more likely by this much (natural logarithm). */
 const clearGain = 3
 
+/** Lag-one correlation of one step's noise, and how well it is known. */
 export interface NoiseCorrelation {
   /** ρ at the mean of z. */
   readonly correlation: number
@@ -26,6 +27,7 @@ export interface NoiseCorrelation {
   readonly variance: number
 }
 
+/** Correlations of all steps and the law that they follow. */
 export interface SharedNoise {
   readonly steps: readonly NoiseCorrelation[]
   /** ρ at the centre of the law over the steps. */

@@ -16,6 +16,7 @@ const fewestRows = 100
 
 const rounds = 6
 
+/** What the shape of the noise says of means over many rows. */
 export interface NoiseShape {
   /** Autocorrelation at lag one. */
   readonly lagOne: number

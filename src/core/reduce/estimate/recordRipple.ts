@@ -5,6 +5,7 @@ import { type PooledHarmonic, poolHarmonics, type StepHarmonic } from './turnRip
 /** Whether a ripple grows with friction (run-out, load) or is the same at any friction (tilt of the plate). */
 export type RippleScale = 'relative' | 'absolute'
 
+/** One turn order as every step shows it by its own data. */
 export interface OrderRipple {
   readonly order: number
   /** One entry a step; undefined where the step holds too little of a turn. */
@@ -12,6 +13,7 @@ export interface OrderRipple {
   readonly force: readonly (StepHarmonic | undefined)[]
 }
 
+/** Ripple of a record: its scale, the orders that it shows, and each step's own harmonics. */
 export interface RecordRippleFit {
   readonly scale: RippleScale
   /** Orders that the record as a whole shows, 1 always among them. */

@@ -14,6 +14,7 @@ export interface RippleBelief {
   readonly degreesOfFreedom: number
 }
 
+/** Friction of one step with its own uncertainty. */
 export interface StepFriction {
   readonly friction: number
   /** Standard uncertainty, own part. */

@@ -32,6 +32,7 @@ export interface StepRows {
 /** Steps with more rows than this are averaged in blocks of equal length. */
 const mostRows = 20_000
 
+/** What turns raw rows into rows of friction. */
 export interface RowContext {
   readonly geometry: FixtureGeometry
   readonly corrections: ZeroCorrections
@@ -40,6 +41,7 @@ export interface RowContext {
   readonly orders: readonly number[]
 }
 
+/** Rows of a step after all corrections; see `StepRows`. */
 export function stepRows(step: Step, signals: Signals, context: RowContext): StepRows {
   const { geometry, corrections, load, contactShare, orders } = context
   const sign = step.target < 0 ? -1 : 1

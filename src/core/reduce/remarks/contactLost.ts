@@ -5,6 +5,7 @@ import type { StepRows } from '../estimate/stepRows.ts'
 /** Shortest run of rows under the share of the load that counts as lost contact. */
 export const shortestLoss = 3
 
+/** What a loss of contact is held against. */
 export interface LossContext {
   readonly load: number
   readonly contactShare: number

@@ -11,6 +11,7 @@ const mostBlocks = 60
 /** A drift over the step under this share of friction is left unsaid. Common practice, no source. */
 const smallestDrift = 0.02
 
+/** What a trend is looked for in. */
 export interface SteadySeen {
   /** Residual of the step's fit, in friction units. */
   readonly residual: Float64Array

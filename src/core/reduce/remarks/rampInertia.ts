@@ -1,6 +1,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { KilogramMetreSquared, NewtonMetre, Ratio, Remark } from '../../terms/index.ts'
 
+/** What a ramp asks of the shaft. */
 export interface InertiaSeen {
   /** Mean angular acceleration over the kept rows, rad/s². */
   readonly acceleration: number
@@ -12,6 +13,7 @@ export interface InertiaSeen {
 export const inertiaShare = (seen: InertiaSeen, inertia: KilogramMetreSquared): Ratio =>
   Math.abs((inertia * seen.acceleration) / seen.torque)
 
+/** Speeding up the shaft takes more than a share of the friction torque. */
 export function rampInertia(seen: InertiaSeen, inertia: KilogramMetreSquared, limit: Ratio): Remark | undefined {
   const share = inertiaShare(seen, inertia)
   if (!(share > limit)) return undefined

@@ -15,6 +15,7 @@ const lineShare = 0.5
 /** Peak to trough under this share of friction is left unsaid. Common practice, no source. */
 const smallestSwing = 0.05
 
+/** What stick and slip is looked for in. */
 export interface StickSlipSeen {
   /** Residual of the step's fit in friction units, turn ripple taken off. */
   readonly residual: Float64Array
@@ -24,6 +25,7 @@ export interface StickSlipSeen {
   readonly step: number
 }
 
+/** The line that stick and slip draws in the spectrum. */
 export interface StickSlipLine {
   /** Hz */
   readonly frequency: number
@@ -37,7 +39,7 @@ export interface StickSlipLine {
  * A strong line in the residual that is not locked to the turns. Under it the mean of the step is no kinetic friction.
  * The torque is known at the shaft alone, so the frequency may belong to the rig (TRADE practice: compare √(k/I)/2π).
  */
-export function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
+function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
   const series = seen.residual.subarray(Math.max(0, seen.residual.length - mostRows))
   if (series.length < fewestRows || !(seen.sampleInterval > 0)) return undefined
   const swing = (percentile(series, 0.975) - percentile(series, 0.025)) / Math.abs(seen.friction)
@@ -49,6 +51,7 @@ export function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
   return { frequency: cycles / (series.length * seen.sampleInterval), swing, rising: risingShare(series) }
 }
 
+/** Stick and slip with frequency and swing, where `stickSlipLine` finds it. */
 export function stickSlip(seen: StickSlipSeen): Remark | undefined {
   const line = stickSlipLine(seen)
   if (line === undefined) return undefined

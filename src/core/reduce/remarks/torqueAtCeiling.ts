@@ -4,6 +4,7 @@ import type { NewtonMetre, Remark } from '../../terms/index.ts'
 /** Equal extreme readings in a row that look like a clipped signal where no ceiling was given. */
 const clippedRun = 5
 
+/** Rows of a step at the ceiling. */
 export interface CeilingSeen {
   readonly rows: number
   /** Of them, rows that the friction value was made from. */
@@ -33,6 +34,7 @@ export function ceilingSeen(torque: Float64Array, keptFrom: number, ceiling: New
   return { rows, keptRows, level: level ?? Number.NaN }
 }
 
+/** Torque at the ceiling, with the number of rows and whether they count. */
 export function torqueAtCeiling(seen: CeilingSeen, step: number): Remark | undefined {
   if (seen.rows === 0) return undefined
   const level = printQuantity(seen.level, 'torque', { digits: 3 })

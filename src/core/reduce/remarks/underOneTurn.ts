@@ -1,6 +1,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { Remark } from '../../terms/index.ts'
 
+/** A step of less than a turn and what it may hide. */
 export interface PartialTurn {
   readonly step: number
   readonly turns: number

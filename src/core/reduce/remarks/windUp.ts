@@ -1,6 +1,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { NewtonMetre, NewtonMetrePerRadian, RadianPerSecond, Ratio, Remark, Second } from '../../terms/index.ts'
 
+/** What winds the shaft up, SI. */
 export interface WindUpSeen {
   readonly torque: NewtonMetre
   readonly angularVelocity: RadianPerSecond

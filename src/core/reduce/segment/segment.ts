@@ -13,6 +13,7 @@ const plateauShare = 0.5
 /** A speed range (largest over smallest) above which a record without plateaus is a ramp. */
 const rampRange = 1.5
 
+/** How a record was split, and into what. */
 export interface Segmentation {
   readonly how: Reduction['segmentation']
   readonly stretches: readonly Stretch[]

@@ -2,6 +2,7 @@ import { printQuantity } from '../../quantity/index.ts'
 import type { WindowLimitName } from '../../terms/index.ts'
 import type { LimitAt } from './pointLimits.ts'
 
+/** What is known of one limit over the whole curve. */
 export interface LimitTold {
   readonly known: boolean
   readonly worst: { readonly speed: number; readonly limit: LimitAt } | undefined

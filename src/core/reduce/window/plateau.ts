@@ -12,6 +12,7 @@ const levelSlope = 0.05
 const slowEnd = 5
 const fewestPoints = 3
 
+/** A point and the limits that it breaks. */
 export interface JudgedPoint {
   readonly point: Point
   readonly broken: readonly WindowLimitName[]

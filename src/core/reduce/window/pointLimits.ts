@@ -13,6 +13,7 @@ export interface LimitAt {
   readonly unit: string
 }
 
+/** What the limits of a point are worked out from. */
 export interface LimitContext {
   readonly setup: Setup
   readonly options: ReduceOptions
@@ -27,7 +28,7 @@ export interface LimitContext {
 }
 
 /** Largest share of the friction torque that a drag or an inertia may be, even though it is taken off. */
-export const correctedShareLimit = 0.5
+const correctedShareLimit = 0.5
 
 /** Expanded to 95 %. */
 const expanded = 2

@@ -16,6 +16,7 @@ interface Summary extends Stretch {
   readonly gap: number
 }
 
+/** Which stretches slide, which are blanks, and under which load. */
 export interface ContactState {
   readonly steps: readonly Step[]
   /** Axial force that counts as the load: commanded, or seen. */

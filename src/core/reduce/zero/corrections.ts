@@ -22,6 +22,7 @@ export const noForceZero: ZeroLine = {
   rows: 0,
 }
 
+/** No correction at all, for a record without blank. */
 export const noTorqueBlank: TorqueBlank = {
   from: 'none',
   level: 0,

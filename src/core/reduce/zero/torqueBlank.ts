@@ -19,6 +19,7 @@ const turnOrders = [1, 2] as const
 const settleTolerance = 0.02
 const fewestRows = 5
 
+/** The torque blank and the inertia that it showed. */
 export interface BlankFit {
   readonly blank: TorqueBlank
   /** Moment of inertia seen while the speed changed, where it was clear. kg·m² */

@@ -30,7 +30,7 @@ export interface MemberFit {
 
 const rough: StopRules = { gradient: 1e-4, fall: 1e-6, step: 1e-6, iterations: 60, damping: 1e-2, polish: false }
 const warm: StopRules = { gradient: 1e-6, fall: 1e-10, step: 1e-9, iterations: 60, damping: 1e-4, polish: false }
-const last: StopRules = { gradient: 1e-9, fall: 1e-14, step: 1e-12, iterations: 400, damping: 1e-4, polish: false }
+const last: StopRules = { gradient: 1e-9, fall: 1e-14, step: 1e-12, iterations: 400, damping: 1e-4, polish: true }
 
 /** Scatter of the first look, so wide that no precise point can trap the search. */
 const wideScatter = 0.03

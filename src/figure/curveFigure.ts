@@ -4,21 +4,18 @@ import { description } from './description.ts'
 import { domainOf, isDrawable } from './domain.ts'
 import { fittedCurve } from './fittedCurve.ts'
 import { type LegendEntry, legend } from './legend.ts'
-import { lettering, sizes } from './lettering.ts'
-import { element, escaped, type Markup } from './markup.ts'
+import { lettering } from './lettering.ts'
+import type { Markup } from './markup.ts'
 import { biasBars, biasMarks, pointMarks } from './pointMarks.ts'
 import { regimeStripHeight, regimes } from './regimes.ts'
 import { sharedBracket } from './sharedBracket.ts'
+import { footNote, heading, picture, sheetOf } from './sheet.ts'
 import { signKey } from './signKey.ts'
 import { signsOnPoints } from './signPlaces.ts'
 import { type Sign, signsOf } from './signs.ts'
 import { type Stage, stageOf } from './stage.ts'
-import { fitted, wrapped } from './textWidth.ts'
 import { windowLanes } from './windowLanes.ts'
 import { hatching, windowShade } from './windowShade.ts'
-
-/** Fonts by wish; every one of them has tabular figures. */
-const fonts = "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', system-ui, sans-serif"
 
 /**
  * The friction curve of one record as SVG text: points with their own 95 % bars, the shared part as one bracket, fit and band,
@@ -27,32 +24,18 @@ const fonts = "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', system-ui, sans-seri
  */
 export function curveFigure(data: CurveFigureData, options: Partial<CurveFigureOptions> = {}): Markup {
   const chosen = { ...curveFigureDefaults, ...options }
-  if (!(chosen.width >= 480 && chosen.width <= 2000))
-    throw new RangeError(`width must be 480 to 2000 px, got ${chosen.width} px`)
   if (!(chosen.plotHeight >= 160 && chosen.plotHeight <= 1200)) {
     throw new RangeError(`plotHeight must be 160 to 1200 px, got ${chosen.plotHeight} px`)
   }
+  const sheet = sheetOf(chosen)
   const domain = domainOf(data, chosen.frictionAxis)
-  const headHeight = data.caption === undefined ? 40 : 60
-  const stage = stageOf(domain, headHeight + regimeStripHeight(data.curve), chosen)
+  const head = heading(data, sheet)
+  const stage = stageOf(domain, head.height + regimeStripHeight(data.curve), chosen)
   const signs = signsOf(data.points)
   const below = belowPlot(data, signs, stage)
   const words = description(data, domain, signs)
-  const body = [head(data, stage), inside(data, signs, stage), ...below.pieces]
-  return picture({ stage, title: data.title, words, height: below.bottom + 10, body })
-}
-
-function head(data: CurveFigureData, stage: Stage): Markup {
-  const { palette, width } = stage
-  const title = lettering(fitted(data.title, sizes.title, width - 32), {
-    x: 16,
-    y: 28,
-    fill: palette.ink,
-    size: sizes.title,
-    weight: 600,
-  })
-  if (data.caption === undefined) return title
-  return title + lettering(fitted(data.caption, sizes.text, width - 32), { x: 16, y: 48, fill: palette.quiet })
+  const body = [head.markup, inside(data, signs, stage), ...below.pieces]
+  return picture({ sheet, title: data.title, words, height: below.bottom + 10, defs: [hatching(stage)], body })
 }
 
 /** From back to front, so that points lie over lines and signs over points. */
@@ -86,16 +69,11 @@ function belowPlot(data: CurveFigureData, signs: readonly Sign[], stage: Stage):
     (top: number) => windowLanes(data.window, top, stage),
     (top: number) => legend(entriesOf(data, stage), top, stage),
     (top: number) => signKey(signs, top, stage),
+    (top: number) => footNote(data, { left: stage.plot.left, top }, stage),
   ]) {
     const block = draw(y)
     pieces.push(block.markup)
     y += block.height
-  }
-  for (const line of wrapped(data.note ?? '', sizes.small, stage.width - 90)) {
-    y += 16
-    pieces.push(
-      lettering(line, { x: stage.plot.left, y: y - 2, fill: stage.palette.quiet, size: sizes.small, italic: true }),
-    )
   }
   return { pieces, bottom: y }
 }
@@ -114,34 +92,4 @@ function entriesOf(data: CurveFigureData, stage: Stage): readonly LegendEntry[] 
   }
   if (windowShade(data.window, data.points, stage) !== '') entries.push({ mark: 'hatch', text: 'not to be believed' })
   return entries
-}
-
-interface Picture {
-  readonly stage: Stage
-  readonly title: string
-  readonly words: string
-  readonly height: number
-  readonly body: readonly Markup[]
-}
-
-function picture({ stage, title, words, height, body }: Picture): Markup {
-  const { id, width, palette } = stage
-  return `${element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      width,
-      height,
-      viewBox: `0 0 ${width} ${height}`,
-      role: 'img',
-      'aria-labelledby': `${id}-title ${id}-desc`,
-      'font-family': fonts,
-      style: 'font-variant-numeric: tabular-nums',
-    },
-    element('title', { id: `${id}-title` }, escaped(title)),
-    element('desc', { id: `${id}-desc` }, escaped(words)),
-    element('defs', {}, hatching(stage)),
-    element('rect', { width, height, fill: palette.paper }),
-    ...body,
-  )}\n`
 }

@@ -1,9 +1,9 @@
 import { lettering, sizes } from './lettering.ts'
 import { element, type Markup, rounded } from './markup.ts'
 import { pointDot } from './pointMarks.ts'
+import type { Block } from './sheet.ts'
 import type { Stage } from './stage.ts'
 import { textWidth } from './textWidth.ts'
-import type { Block } from './windowLanes.ts'
 
 export interface LegendEntry {
   readonly text: string

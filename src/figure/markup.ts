@@ -20,14 +20,19 @@ export const rounded = (value: number): string => {
 }
 
 /** Text for an element or an attribute. Characters that XML refuses are dropped. */
-export const escaped = (text: string): string =>
-  [...text]
+export function escaped(text: string): string {
+  if (!suspicious.test(text)) return text
+  return [...text]
     .filter(allowed)
     .join('')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;')
+}
+
+/** Whatever may need a closer look; paths of ten thousand letters hold nothing of it. */
+const suspicious = /[^\u0020-\ud7ff]|[&<>"]/
 
 /** XML 1.0, production 2 (Char). A lone surrogate is no character. */
 function allowed(character: string): boolean {

@@ -2,10 +2,10 @@ import { printSteps } from '../core/quantity/index.ts'
 import { remarkWords } from '../core/terms/index.ts'
 import { lettering, sizes } from './lettering.ts'
 import { element, type Markup } from './markup.ts'
+import type { Block } from './sheet.ts'
 import { type Sign, signMark } from './signs.ts'
 import type { Stage } from './stage.ts'
 import { fitted, textWidth } from './textWidth.ts'
-import type { Block } from './windowLanes.ts'
 
 const lineHeight = 19
 

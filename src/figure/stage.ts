@@ -1,20 +1,11 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
 import type { CurveFigureOptions } from './curveData.ts'
 import type { Domain } from './domain.ts'
-import { type Palette, palettes } from './palette.ts'
-
-export interface Box {
-  readonly left: number
-  readonly right: number
-  readonly top: number
-  readonly bottom: number
-}
+import { palettes } from './palette.ts'
+import type { Box, Sheet } from './sheet.ts'
 
 /** The plot and its scales, handed to everything that draws inside it. */
-export interface Stage {
-  readonly palette: Palette
-  readonly id: string
-  readonly width: number
+export interface Stage extends Sheet {
   readonly plot: Box
   readonly domain: Domain
   /** Pixels of a sliding speed in m/s, held to the plot. */

@@ -3,17 +3,12 @@ import { speedUnit } from './axes.ts'
 import { lettering, sizes } from './lettering.ts'
 import { limitWords } from './limitWords.ts'
 import { element, type Markup, rounded } from './markup.ts'
+import type { Block } from './sheet.ts'
 import type { Stage } from './stage.ts'
 import { textWidth } from './textWidth.ts'
 import { tickLabel } from './ticks.ts'
 
 const laneHeight = 18
-
-/** A piece of the figure below the plot, with the height that it took. */
-export interface Block {
-  readonly markup: Markup
-  readonly height: number
-}
 
 /**
  * Which limit cuts where, on the speed axis of the plot: the believable range as a bar, and below it one lane for each

@@ -1,5 +1,6 @@
 import type { BelievableWindow, Point } from '../core/terms/index.ts'
 import { element, type Markup, rounded } from './markup.ts'
+import type { Sheet } from './sheet.ts'
 import type { Stage } from './stage.ts'
 
 /** Hatching over measured speeds that may not be believed; the whole plot where no window is left. */
@@ -14,11 +15,11 @@ export function windowShade(window: BelievableWindow | null, points: readonly Po
 }
 
 /** Pattern that the hatching refers to. */
-export const hatching = (stage: Stage): Markup =>
+export const hatching = ({ id, palette }: Sheet): Markup =>
   element(
     'pattern',
-    { id: `${stage.id}-hatch`, width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
-    element('path', { d: 'M0 0V7', stroke: stage.palette.shade, 'stroke-width': 1, 'stroke-opacity': 0.55 }),
+    { id: `${id}-hatch`, width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
+    element('path', { d: 'M0 0V7', stroke: palette.shade, 'stroke-width': 1, 'stroke-opacity': 0.55 }),
   )
 
 function shade(from: number, to: number, stage: Stage): Markup {

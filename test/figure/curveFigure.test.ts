@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest'
 import type { Point, RemarkKind } from '../../src/core/terms/index.ts'
 import { remarkKinds } from '../../src/core/terms/index.ts'
 import { type CurveFigureData, curveFigure } from '../../src/figure/index.ts'
+import { goldenText } from './goldenText.ts'
 import * as invented from './inventedCurves.ts'
 import { overlaps, textBoxes } from './textBoxes.ts'
+import { wellFormed } from './wellFormed.ts'
 
 const { nothing, trouble, twelve, twentyEight, two } = invented
 const pictures = [
@@ -16,30 +18,10 @@ const pictures = [
   { name: 'nothing-dark', data: nothing, palette: 'dark' },
 ] as const
 
-/** Places in the picture to a tenth of a pixel, so that a last digit of a logarithm changes no golden file; words stay as they are. */
-const roundNumbers = (svg: string): string =>
-  svg.replace(/<[^>]*>/g, (tag) => tag.replace(/\d+\.\d+/g, (text) => String(Math.round(Number(text) * 10) / 10)))
-
 test.for(pictures)('draws $name as it lies in golden/', async ({ name, data, palette }) => {
   const svg = curveFigure(data, { palette })
-  await expect(roundNumbers(svg).replaceAll('><', '>\n<')).toMatchFileSnapshot(`golden/${name}.svg`)
+  await expect(goldenText(svg)).toMatchFileSnapshot(`golden/${name}.svg`)
 })
-
-/** Every element closed in order, one root: enough of XML 1.0 for what we write. */
-function wellFormed(svg: string): boolean {
-  const open: string[] = []
-  const body = svg.trim()
-  for (const [whole, close, name = '', selfClosed] of body.matchAll(
-    /<(\/?)([a-z]+)(?:\s[a-zA-Z-]+="[^"<]*")*\s*(\/?)>/g,
-  )) {
-    if (close === '/') {
-      if (open.pop() !== name) return false
-    } else if (selfClosed !== '/') open.push(name)
-    if (open.length === 0 && body.indexOf(whole, body.length - whole.length) < 0) return false
-  }
-  const between = body.replace(/<(\/?)([a-z]+)(?:\s[a-zA-Z-]+="[^"<]*")*\s*(\/?)>/g, '')
-  return open.length === 0 && !between.includes('<') && !/&(?!amp;|lt;|gt;|quot;)/.test(body)
-}
 
 describe('any data', () => {
   const value = fc.oneof(

@@ -1,6 +1,7 @@
 export * from './channels.ts'
 export * from './curve.ts'
 export * from './doubt.ts'
+export * from './fixtureOutline.ts'
 export * from './measured.ts'
 export * from './origin.ts'
 export * from './outcome.ts'

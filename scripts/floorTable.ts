@@ -29,7 +29,7 @@ const coreRooms = [
   core('quantity', 'terms numeric'),
   core('stats', 'terms numeric'),
   core('material', 'terms numeric', true),
-  core('contact', 'terms numeric material', true),
+  core('contact', 'terms numeric material'),
   core('film', 'terms numeric material contact', true),
   core('fixture', 'terms numeric material contact'),
   core('rig', 'terms numeric stats material contact film fixture'),

@@ -2,6 +2,7 @@
  * The library: pure computation without input, output, clock or chance, for Node, workers and browsers alike.
  * The words that all rooms share come by their own names, everything else under the name of its room.
  */
+export * as contact from './contact/index.ts'
 export * as curve from './curve/index.ts'
 export * as fixture from './fixture/index.ts'
 export * as numeric from './numeric/index.ts'

@@ -21,7 +21,7 @@ export function coverRun(seed: number, index: number): CoverageMark[] {
   const truthAt = (speed: number) => sample.run.friction.at(speed) * factor
   const marks = pointMarks(reduction.value, truthAt)
   const points = curvePoints(reduction.value.points)
-  const curve = fitCurve(points, { draws: sample.setup.options.bandDraws ?? 1000, seed: index })
+  const curve = fitCurve(points, { draws: 1000, seed: index })
   for (const { slidingSpeed, low, high } of curve.band) {
     marks.push({ group: 'fitted curve', inside: isInside(truthAt(slidingSpeed), low, high) })
   }

@@ -2,12 +2,18 @@ import { type LaggedProducts, laggedProducts } from './laggedProducts.ts'
 import { type Combination, mapProducts } from './mapProducts.ts'
 import type { StepRows } from './stepRows.ts'
 
-/** Products of one step: level, turn columns, force and tangential force, the last two over the turn's mean force. */
+/**
+ * Products of one step: level, turn columns, axial force less its mean, and tangential force less the plain friction
+ * times the axial force, the last two over the turn's mean force. Left in, those levels would cost the products of quiet
+ * readings half their digits.
+ */
 export interface StepProducts {
   readonly products: LaggedProducts
   readonly orders: readonly number[]
   /** Mean axial force over a whole turn, N. */
   readonly turnForce: number
+  /** Mean axial force over the rows, as a share of that. */
+  readonly meanForce: number
   /** Ratio of the plain means: where the fit begins. */
   readonly plainFriction: number
   readonly turns: number
@@ -36,19 +42,20 @@ export function stepProducts(rows: StepRows, from: number, ripple: readonly Forc
     )
   }, 1)
   const turnForce = meanForce / onArc
-  const scaled = (values: Float64Array) => values.map((value) => value / turnForce)
+  const plainFriction = mean(tangential) / meanForce
   const products = laggedProducts([
     new Float64Array(force.length).fill(1),
     ...rows.turnColumns.map((column) => column.subarray(from)),
-    scaled(force),
-    scaled(tangential),
+    force.map((value) => (value - meanForce) / turnForce),
+    tangential.map((value, i) => (value - plainFriction * force[i]) / turnForce),
   ])
   const last = rows.angle.length - 1
   return {
     products,
     orders: rows.orders,
     turnForce,
-    plainFriction: mean(tangential) / meanForce,
+    meanForce: meanForce / turnForce,
+    plainFriction,
     turns: turnsOf(rows.angle[from], rows.angle[last], rows.angle.length - from),
     rows: force.length,
   }
@@ -62,16 +69,18 @@ function turnsOf(first: number, last: number, rows: number): number {
 /** Regression of tangential − µ·force on level and the chosen turn orders. */
 export function frictionRegression(step: StepProducts, friction: number, orders: readonly number[]): LaggedProducts {
   const { size } = step.products
+  const further = friction - step.plainFriction
   return mapProducts(step.products, [
     ...designColumns(step, orders),
     [
       [size - 1, 1],
-      [size - 2, -friction],
+      [size - 2, -further],
+      [0, -further * step.meanForce],
     ],
   ])
 }
 
-/** Regression of the force over its mean on level and the chosen turn orders. */
+/** Regression of the force over its mean, less that mean, on level and the chosen turn orders. */
 export function forceRegression(step: StepProducts, orders: readonly number[]): LaggedProducts {
   return mapProducts(step.products, [...designColumns(step, orders), [[step.products.size - 2, 1]]])
 }

@@ -6,10 +6,14 @@ const smallestPivot = 1e-13
  * definite to rounding, each pivot held against its own diagonal.
  *
  * @param matrix row-major, `size`²; only the lower half is read
+ * @param factor where L goes, for callers in a hurry; above its diagonal nothing is written
  */
-export function cholesky(matrix: ArrayLike<number>, size: number): Float64Array | undefined {
+export function cholesky(
+  matrix: ArrayLike<number>,
+  size: number,
+  factor: Float64Array = new Float64Array(size * size),
+): Float64Array | undefined {
   if (!(matrix.length === size * size)) throw new RangeError(`matrix of size ${size} has ${matrix.length} values`)
-  const factor = new Float64Array(size * size)
   for (let a = 0; a < size; a++) {
     for (let b = 0; b <= a; b++) {
       let sum = matrix[a * size + b]

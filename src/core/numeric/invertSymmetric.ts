@@ -30,8 +30,17 @@ export function invertSymmetric(matrix: Float64Array, size: number): SymmetricIn
   return { inverse, logDeterminant }
 }
 
-function invertLower(factor: Float64Array, size: number): Float64Array {
-  const lower = new Float64Array(size * size)
+/**
+ * Inverse of a lower triangular matrix.
+ *
+ * @param factor row-major, `size`²; only the lower half is read
+ * @param lower where the inverse goes, for callers in a hurry; above its diagonal nothing is written
+ */
+export function invertLower(
+  factor: Float64Array,
+  size: number,
+  lower: Float64Array = new Float64Array(size * size),
+): Float64Array {
   for (let a = 0; a < size; a++) {
     lower[a * size + a] = 1 / factor[a * size + a]
     for (let b = 0; b < a; b++) {

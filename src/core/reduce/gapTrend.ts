@@ -1,4 +1,4 @@
-import { correlatedFit } from './estimate/correlatedFit.ts'
+import { correlatedFit, correlationLikelihood } from './estimate/correlatedFit.ts'
 import { laggedProducts } from './estimate/laggedProducts.ts'
 import { noiseCorrelation } from './estimate/noiseCorrelation.ts'
 import type { Signals } from './signals.ts'
@@ -35,7 +35,7 @@ export function gapTrend(signals: Signals, from: number): GapTrend | undefined {
     columns.push(Float64Array.from(rows, (i) => Math.sin(signals.angle[i])))
   }
   const products = laggedProducts([...columns, level.map((value) => (value - mean) * 1e6)])
-  const noise = noiseCorrelation([(c) => correlatedFit(products, c)?.logLikelihood ?? Number.NaN])
+  const noise = noiseCorrelation([correlationLikelihood(products)])
   const fit = correlatedFit(products, noise.steps[0].correlation)
   if (fit === undefined || !(span > 0))
     return { creep: 0, uncertainty: Number.POSITIVE_INFINITY, runOut: Number.NaN, mean }

@@ -40,7 +40,7 @@ export function addProducts(parts: readonly LaggedProducts[]): LaggedProducts {
   const [first] = parts
   if (first === undefined) throw new RangeError('addProducts needs at least one stretch')
   const sum = (pick: (part: LaggedProducts) => Float64Array) =>
-    Float64Array.from(pick(first), (_, i) => parts.reduce((total, part) => total + pick(part)[i], 0))
+    pick(first).map((_, i) => parts.reduce((total, part) => total + pick(part)[i], 0))
   return {
     size: first.size,
     rows: parts.reduce((total, part) => total + part.rows, 0),
@@ -51,10 +51,10 @@ export function addProducts(parts: readonly LaggedProducts[]): LaggedProducts {
   }
 }
 
-/** Products after the rows are whitened for a lag-one correlation (Prais & Winsten 1954). */
-export function whitened(products: LaggedProducts, correlation: number): Float64Array {
-  const { same, next, inner } = products
-  return Float64Array.from(same, (value, i) => value - 2 * correlation * next[i] + correlation * correlation * inner[i])
+/** Products after the rows are whitened for a lag-one correlation (Prais & Winsten 1954), put into `out`. */
+export function whitened({ same, next, inner }: LaggedProducts, correlation: number, out: Float64Array): void {
+  const [once, twice] = [2 * correlation, correlation * correlation]
+  for (let i = 0; i < out.length; i++) out[i] = same[i] - once * next[i] + twice * inner[i]
 }
 
 function pairSums(a: Float64Array, b: Float64Array): { same: number; next: number } {

@@ -1,4 +1,4 @@
-import { correlatedFit } from './correlatedFit.ts'
+import { correlationLikelihood } from './correlatedFit.ts'
 import { noiseCorrelation, type SharedNoise } from './noiseCorrelation.ts'
 import { isSignal, openBeliefs, pooledRipple, type RecordRippleFit, recordRipple } from './recordRipple.ts'
 import { type ForceRipple, frictionRegression, type StepProducts, stepProducts } from './stepProducts.ts'
@@ -43,8 +43,7 @@ export function learn(
     usable.map((step) => {
       const chosen = fittable(step, orders)
       const regression = frictionRegression(step, step.plainFriction, chosen)
-      const beliefs = openBeliefs(step, chosen)
-      return (correlation: number) => correlatedFit(regression, correlation, beliefs)?.logLikelihood ?? Number.NaN
+      return correlationLikelihood(regression, openBeliefs(step, chosen))
     }),
   )
   const ripple = recordRipple(

@@ -1,5 +1,5 @@
 import type { Step, ZeroLine } from '../../terms/index.ts'
-import { correlatedFit } from '../estimate/correlatedFit.ts'
+import { correlatedFit, correlationLikelihood } from '../estimate/correlatedFit.ts'
 import { addProducts, laggedProducts } from '../estimate/laggedProducts.ts'
 import { noiseCorrelation } from '../estimate/noiseCorrelation.ts'
 import type { SignalSource } from '../signals.ts'
@@ -25,7 +25,7 @@ export function forceZero(steps: readonly Step[], source: SignalSource): ZeroLin
     return laggedProducts([ones, time.map((t) => t - at), source.force(step.from, step.to)])
   })
   const products = addProducts(parts)
-  const noise = noiseCorrelation([(correlation) => correlatedFit(products, correlation)?.logLikelihood ?? Number.NaN])
+  const noise = noiseCorrelation([correlationLikelihood(products)])
   const fit = correlatedFit(products, noise.steps[0].correlation)
   if (fit === undefined) return noForceZero
   const slopeUncertainty = Math.sqrt(fit.covariance[3])

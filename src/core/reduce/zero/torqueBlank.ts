@@ -1,5 +1,5 @@
 import type { Step, TorqueBlank } from '../../terms/index.ts'
-import { type CorrelatedFit, correlatedFit } from '../estimate/correlatedFit.ts'
+import { type CorrelatedFit, correlatedFit, correlationLikelihood } from '../estimate/correlatedFit.ts'
 import { addProducts, type LaggedProducts, laggedProducts } from '../estimate/laggedProducts.ts'
 import { noiseCorrelation } from '../estimate/noiseCorrelation.ts'
 import { settledFrom } from '../estimate/settled.ts'
@@ -105,7 +105,7 @@ function fitOf(parts: readonly LaggedProducts[]): CorrelatedFit | undefined {
   const beliefs = Array.from({ length: products.size - 1 }, (_, i) =>
     products.same[i * products.size + i] > 0 ? undefined : { mean: 0, deviation: 1 },
   )
-  const noise = noiseCorrelation([(c) => correlatedFit(products, c, beliefs)?.logLikelihood ?? Number.NaN])
+  const noise = noiseCorrelation([correlationLikelihood(products, beliefs)])
   return correlatedFit(products, noise.steps[0].correlation, beliefs)
 }
 

@@ -1,6 +1,6 @@
 import { printQuantity } from '../core/quantity/index.ts'
 import type { FixtureSpec, Setup } from '../core/terms/index.ts'
-import { curveFigure, type PaletteName } from '../figure/index.ts'
+import { curveFigure, dryRegimes, type PaletteName, type RegimeNames, wetRegimes } from '../figure/index.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
 
 /** The picture of a reduced record as SVG text. */
@@ -12,10 +12,15 @@ export const drawCurve = (reduced: ReducedRecord, palette: PaletteName): string 
       points: reduced.reduction.points,
       curve: reduced.curve,
       window: reduced.reduction.window,
+      regimes: regimeNames(reduced.setup),
       note: reduced.setup.run.note,
     },
     { palette },
   )
+
+/** What the regimes of a record are called: without a liquid there is no film. */
+export const regimeNames = ({ liquid }: Pick<Setup, 'liquid'>): RegimeNames =>
+  liquid === undefined ? dryRegimes : wetRegimes
 
 function captionOf({ setup, file }: ReducedRecord): string {
   const { run, pair, liquid } = setup

@@ -50,7 +50,7 @@ export function addReadingOptions(command: Command): Command {
     .option(
       '--draws <number>',
       'bootstrap draws behind the band; 1000 unless the setup says otherwise',
-      wholeNumber(0, 1_000_000),
+      wholeNumber(100, 1_000_000),
     )
     .option('--seed <number>', 'seed of the draws; 1 unless the setup says otherwise', wholeNumber(0, 2 ** 32 - 1))
     .optionsGroup('Answer:')

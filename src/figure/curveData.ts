@@ -1,4 +1,5 @@
 import type { BelievableWindow, Curve, Point } from '../core/terms/index.ts'
+import type { RegimeNames } from './regimes.ts'
 import type { SheetOptions, Words } from './sheet.ts'
 
 /** What the curve figure shows. It draws and decides nothing: fit, band and window come ready. */
@@ -6,6 +7,8 @@ export interface CurveFigureData extends Words {
   readonly points: readonly Point[]
   readonly curve: Curve | null
   readonly window: BelievableWindow | null
+  /** Names of the regimes from slow to fast; `wetRegimes` where left out. */
+  readonly regimes?: RegimeNames
 }
 
 export interface CurveFigureOptions extends SheetOptions {

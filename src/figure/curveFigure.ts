@@ -7,7 +7,7 @@ import { type LegendEntry, legend } from './legend.ts'
 import { lettering } from './lettering.ts'
 import type { Markup } from './markup.ts'
 import { biasBars, biasMarks, pointMarks } from './pointMarks.ts'
-import { regimeStripHeight, regimes } from './regimes.ts'
+import { regimeStripHeight, regimes, wetRegimes } from './regimes.ts'
 import { sharedBracket } from './sharedBracket.ts'
 import { footNote, heading, picture, sheetOf } from './sheet.ts'
 import { signKey } from './signKey.ts'
@@ -43,7 +43,7 @@ function inside(data: CurveFigureData, signs: readonly Sign[], stage: Stage): Ma
   const pieces = [
     axes(stage),
     windowShade(data.window, data.points, stage),
-    regimes(data.curve, stage),
+    regimes(data.curve, data.regimes ?? wetRegimes, stage),
     fittedCurve(data.curve, stage),
     biasMarks(biasBars(data.points, data.window, stage), stage),
     pointMarks(data.points, stage),

@@ -68,7 +68,8 @@ export function biasBars(points: readonly Point[], window: BelievableWindow | nu
     const reach = bound * Math.abs(point.friction)
     const top = stage.y(point.friction + reach)
     const height = stage.y(point.friction - reach) - top
-    if (height < 1.5) return []
+    // What the mark of the point covers need not be drawn.
+    if (height < 9) return []
     return [element('rect', { x: stage.x(point.slidingSpeed) - 5.5, y: top, width: 11, height })]
   })
 }

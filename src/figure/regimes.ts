@@ -11,31 +11,42 @@ export const regimeStripHeight = (curve: Curve | null): number =>
     ? 22
     : 6
 
+/** What the three regimes are called, from slow to fast. */
+export type RegimeNames = readonly [slow: string, between: string, fast: string]
+
+/** With a liquid between the bodies. */
+export const wetRegimes: RegimeNames = ['boundary', 'mixed', 'full film']
+
+/** Without one there is no film to speak of; the branches of the curve are there all the same. */
+export const dryRegimes: RegimeNames = ['slow branch', 'transition', 'fast branch']
+
 interface Border {
+  /** Pixels, held to the plot. */
   readonly at: number
+  readonly inside: boolean
   readonly feature: Feature
 }
 
 /** Hairlines where the regimes begin, their intervals as short bars above the plot, and the regimes' names between them. */
-export function regimes(curve: Curve | null, stage: Stage): Markup {
+export function regimes(curve: Curve | null, names: RegimeNames, stage: Stage): Markup {
   const mixed = border(curve, 'mixedBegins', stage)
   const film = border(curve, 'filmBegins', stage)
-  const borders = [mixed, film].filter((one) => one !== undefined)
-  if (borders.length === 0) return ''
+  const lines = [mixed, film].flatMap((one) => (one?.inside === true ? [borderLine(one, stage)] : []))
   const { plot } = stage
-  const names = [
-    regimeName('boundary', [plot.left, mixed?.at], stage),
-    regimeName('mixed', [mixed?.at, film?.at ?? plot.right], stage),
-    regimeName('full film', [film?.at, plot.right], stage),
+  const [slow, between, fast] = names
+  const words = [
+    regimeName(slow, [plot.left, mixed?.at], stage),
+    regimeName(between, [mixed?.at, film?.at ?? plot.right], stage),
+    regimeName(fast, [film?.at, plot.right], stage),
   ]
-  return element('g', {}, ...borders.map((one) => borderLine(one, stage)), ...names)
+  return element('g', {}, ...lines, ...words)
 }
 
 function border(curve: Curve | null, name: Feature['name'], stage: Stage): Border | undefined {
   const feature = curve?.features.find((one) => one.name === name)
   if (feature === undefined || feature.value === null || !(feature.value > 0)) return undefined
   const [low, high] = stage.domain.speed
-  return feature.value > low && feature.value < high ? { at: stage.x(feature.value), feature } : undefined
+  return { at: stage.x(feature.value), inside: feature.value > low && feature.value < high, feature }
 }
 
 function borderLine({ at, feature }: Border, stage: Stage): Markup {

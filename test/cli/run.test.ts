@@ -46,7 +46,7 @@ test.for([
     says: /missing required argument 'file'/,
     mend: 'Ask "kufe reduce --help"',
   },
-  { words: ['reduce', 'a.csv', '-s', 's', '--draws', '-1'], says: /whole number from 0/, mend: 'Ask' },
+  { words: ['reduce', 'a.csv', '-s', 's', '--draws', '-1'], says: /whole number from 100/, mend: 'Ask' },
   { words: ['reduce', 'a.csv', '-s', 's', '--segmentation', 'up'], says: /Allowed choices are auto/, mend: 'Ask' },
   { words: ['reduce', 'a.csv', 'b.csv', '-s', 's'], says: /too many arguments/, mend: 'Ask' },
   { words: ['completion', 'tcsh'], says: /Allowed choices are bash, zsh, fish/, mend: 'Ask "kufe completion --help"' },

@@ -99,7 +99,7 @@ test('people who hear the picture get its window, its plateau and its remarks', 
   const words = svg.match(/<desc id="first-desc">([^<]*)<\/desc>/)?.[1] ?? ''
   expect(words).toContain(twelve.window?.sentence)
   expect(words).toContain(twelve.window?.plateau.sentence)
-  expect(words).toContain('under one turn: steps 1, 2.')
+  expect(words).toContain('Under one turn: steps 1, 2.')
   expect(words).toContain('12 of 12 steps, from 3 to 300 mm/s')
 })
 

@@ -100,7 +100,7 @@ export function inventedCurve(from: number, to: number, friction: (speed: number
       const half = 0.01 + 0.02 * Math.abs(Math.log10(speed / 0.03)) ** 2
       return { slidingSpeed: speed, friction: middle, low: middle * (1 - half), high: middle * (1 + half) }
     }),
-    bandMethod: 'bootstrap over steps, 1000 draws, 95 % at each speed',
+    bandMethod: 'Bootstrap over steps, 1000 draws, 95 % at each speed.',
     end: { why: 'converged', gradientNorm: 1e-9, iterations: 12 },
     choices: [],
     correlations: [],

@@ -1,3 +1,4 @@
+import type { RegimeNames } from '../../bench/index.ts'
 import { fromSi, printQuantity, readableUnit } from '../../core/quantity/index.ts'
 import type { Curve, CurveModelName, Feature, FitEnd } from '../../core/terms/index.ts'
 import { textTable } from './textTable.ts'
@@ -7,18 +8,28 @@ import { wrap } from './wrap.ts'
 const modelWords: Readonly<Record<CurveModelName, string>> = {
   plateau: 'a plateau',
   powerLaw: 'a power law',
-  stribeck: 'boundary level and film branch',
-  stribeckSloped: 'sloped boundary and film branch',
+  stribeck: 'Stribeck curve, level at the slow end',
+  stribeckSloped: 'Stribeck curve, sloped at the slow end',
   stribeckExponential: 'plateau, exponential fall and viscous rise',
 }
 
-const featureWords: Readonly<Record<Feature['name'], string>> = {
-  boundaryLevel: 'boundary level',
-  minimumSpeed: 'speed of least friction',
-  minimumFriction: 'least friction',
-  filmSlope: 'slope of the film branch',
-  mixedBegins: 'mixed regime begins',
-  filmBegins: 'full film begins',
+type Named = Pick<Feature, 'name'>
+
+function featureWords({ name }: Named, [, between, fast]: RegimeNames): string {
+  switch (name) {
+    case 'boundaryLevel':
+      return 'level of the slow end'
+    case 'minimumSpeed':
+      return 'speed of least friction'
+    case 'minimumFriction':
+      return 'least friction'
+    case 'filmSlope':
+      return 'slope of the fast end'
+    case 'mixedBegins':
+      return `${between} begins`
+    case 'filmBegins':
+      return `${fast} begins`
+  }
 }
 
 /** Which curve was chosen against which, how well it fits and why the fit stopped, in one or two sentences. */
@@ -52,43 +63,57 @@ function endInWords(end: FitEnd | null): string {
 }
 
 /** Features with their 95 % intervals, and below them why there is none. */
-export function featureTable(features: readonly Feature[], width: number): string {
-  const cell = (one: Feature, value: number | null): string =>
-    one.value === null ? '' : (inUnit(value, one) ?? 'open')
-  const table = textTable([
-    { head: 'feature', unit: '', align: 'left', cells: features.map(({ name }) => featureWords[name]) },
-    { head: 'value', unit: '', align: 'left', cells: features.map((one) => inUnit(one.value, one) ?? 'none') },
-    { head: '95 % from', unit: '', align: 'left', cells: features.map((one) => cell(one, one.low)) },
-    { head: 'to', unit: '', align: 'left', cells: features.map((one) => cell(one, one.high)) },
-  ])
-  const missing = features
-    .filter(({ value, why }) => value === null && why !== undefined)
-    .map(({ name, why }) => wrap(`No ${featureWords[name]}: ${why}`, width, { indent: '  ' }))
-  return [table, ...missing].join('\n')
+export function featureTable({ features }: Curve, names: RegimeNames, width: number): string {
+  const had = features.filter(({ value }) => value !== null)
+  const table =
+    had.length === 0
+      ? []
+      : [
+          estimateTable(
+            'feature',
+            had.map((one) => ({ ...one, name: featureWords(one, names) })),
+          ),
+        ]
+  const reasons = [...new Set(features.filter(({ value }) => value === null).map(({ why }) => why ?? 'not known'))]
+  const missing = reasons.map((reason) => {
+    const which = features.filter(({ value, why }) => value === null && (why ?? 'not known') === reason)
+    const words = which.map((one) => `no ${featureWords(one, names)}`).join(', ')
+    return wrap(`${words.charAt(0).toUpperCase()}${words.slice(1)}: ${reason}.`, width, { indent: '  ' })
+  })
+  return [...table, ...missing].join('\n')
 }
 
-/** A number in its unit; speeds in the unit in which the feature itself is read best. */
-function inUnit(
-  value: number | null,
-  { value: middle, unit }: { value: number | null; unit: string },
-): string | undefined {
-  if (value === null || !Number.isFinite(value)) return undefined
-  if (unit !== 'm/s') return `${short(value)}${unit === '' ? '' : ` ${unit}`}`
-  const readable = readableUnit(middle ?? value, 'velocity')
-  return `${short(fromSi(value, readable))} ${readable.text}`
+type Shown = Pick<Feature, 'value' | 'low' | 'high' | 'unit'> & { readonly name: string }
+
+function estimateTable(head: string, shown: readonly Shown[]): string {
+  const cells = shown.map(intervalCells)
+  const column = (title: string, at: 0 | 1 | 2) =>
+    ({ head: title, unit: '', align: 'left', cells: cells.map((row) => row[at]) }) as const
+  const names = { head, unit: '', align: 'left', cells: shown.map(({ name }) => name) } as const
+  return textTable([names, column('value', 0), column('95 % from', 1), column('to', 2)])
 }
 
-/** Four digits: intervals of features are never known better. */
+/** Value and ends to the same place, so that half of the interval shows two digits (JCGM 100:2008, 7.2.6); four digits where it is open. */
+function intervalCells({ value, low, high, unit }: Shown): readonly [string, string, string] {
+  const readable = unit === 'm/s' && value !== null ? readableUnit(value, 'velocity') : undefined
+  const text = readable?.text ?? unit
+  const shown = (one: number | null): number | null =>
+    one === null || !Number.isFinite(one) ? null : readable === undefined ? one : fromSi(one, readable)
+  const [middle, from, to] = [shown(value), shown(low), shown(high)]
+  const half = from === null || to === null ? 0 : (to - from) / 2
+  const places = half > 0 ? Math.min(12, Math.max(0, 1 - Math.floor(Math.log10(half)))) : undefined
+  const print = (one: number | null): string => {
+    if (one === null) return 'open'
+    return `${places === undefined ? short(one) : one.toFixed(places)}${text === '' ? '' : ` ${text}`}`
+  }
+  return [print(middle), print(from), print(to)]
+}
+
+/** Four digits. */
 export const short = (value: number): string => String(Number(value.toPrecision(4)))
 
 /** Parameters with their 95 % intervals. */
-export const parameterTable = ({ parameters }: Curve): string =>
-  textTable([
-    { head: 'parameter', unit: '', align: 'left', cells: parameters.map(({ name }) => name) },
-    { head: 'value', unit: '', align: 'left', cells: parameters.map((one) => inUnit(one.value, one) ?? 'none') },
-    { head: '95 % from', unit: '', align: 'left', cells: parameters.map((one) => inUnit(one.low, one) ?? 'open') },
-    { head: 'to', unit: '', align: 'left', cells: parameters.map((one) => inUnit(one.high, one) ?? 'open') },
-  ])
+export const parameterTable = ({ parameters }: Curve): string => estimateTable('parameter', parameters)
 
 /** How the members of the family fared, best first. */
 export const choiceTable = ({ choices }: Curve): string =>

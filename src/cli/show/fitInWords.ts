@@ -1,4 +1,4 @@
-import type { ReducedRecord } from '../../bench/index.ts'
+import { type ReducedRecord, regimeNames } from '../../bench/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { choiceTable, curveInWords, featureTable, parameterTable, short } from './curveInWords.ts'
 import { headLine, plotOf } from './reductionInWords.ts'
@@ -15,7 +15,7 @@ export function fitInWords(record: ReducedRecord, screen: Screen): string {
   const remarks = `${title('Remarks')}\n${remarksInWords({ ...record, reduction: { ...reduction, points: [] } }, screen, width)}`
   const fitted = [
     `${title('Parameters')}\n${parameterTable(curve)}`,
-    `${title('Features')}\n${featureTable(curve.features, width)}`,
+    `${title('Features')}\n${featureTable(curve, regimeNames(record.setup), width)}`,
     `${title('Rivals')}\n${choiceTable(curve)}`,
     `${title('How sure')}\n${say(sureInWords(record))}`,
   ]
@@ -39,5 +39,5 @@ function sureInWords({ curve }: ReducedRecord): string {
   const pairs = curve.correlations.map(({ first, second, value }) => `${first} with ${second} ${value.toFixed(2)}`)
   const correlated =
     pairs.length === 0 ? 'No two parameters are correlated above 0.9.' : `Correlated above 0.9: ${pairs.join(', ')}.`
-  return `${chi}${correlated} Band: ${curve.bandMethod}.`
+  return `${chi}${correlated} Band: ${curve.bandMethod}`
 }

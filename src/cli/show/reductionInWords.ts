@@ -1,4 +1,4 @@
-import { fixtureInWords, type ReducedRecord, signsOf } from '../../bench/index.ts'
+import { fixtureInWords, type ReducedRecord, regimeNames, signsOf } from '../../bench/index.ts'
 import { fromSi } from '../../core/quantity/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { budgetInWords } from './budgetInWords.ts'
@@ -26,7 +26,7 @@ export function reductionInWords(record: ReducedRecord, screen: Screen): string 
     `${title('Believe')}\n${say(reduction.window.sentence)}\n${say(reduction.window.plateau.sentence)}`,
     curve === null
       ? ''
-      : `${title('Curve')}\n${say(curveInWords(curve))}${curve.model === null ? '' : `\n${featureTable(curve.features, width)}`}`,
+      : `${title('Curve')}\n${say(curveInWords(curve))}${curve.model === null ? '' : `\n${featureTable(curve, regimeNames(record.setup), width)}`}`,
     `${title('Uncertainty and zeroes')}\n${say(budgetInWords(record.budget))}\n${say(zeroesInWords(reduction))}`,
     `${title('Remarks')}\n${remarksInWords(record, screen, width)}`,
     painted(screen, say(footLine(record)), 'quiet'),

@@ -108,7 +108,7 @@ describe('simulate', () => {
     expect(made.code).toBe(0)
     const { record, setup, truth } = JSON.parse(made.out)
     for (const file of [record, setup, truth]) expect(existsSync(file)).toBe(true)
-    const reduced = await kufe('reduce', record, '--setup', setup, '--draws', '50', '--json')
+    const reduced = await kufe('reduce', record, '--setup', setup, '--draws', '100', '--json')
     expect({ code: reduced.code, err: reduced.err }).toEqual({ code: 0, err: '' })
     const again = await kufe('simulate', '--out', folder, '--name', 'trial')
     expect(again.code).toBe(2)
@@ -118,7 +118,7 @@ describe('simulate', () => {
 
 describe('fit', () => {
   test('parameters, features, rivals, why it stopped; JSON is that of reduce', async () => {
-    const words = ['examples/lacquer/wax.csv', '--setup', 'examples/lacquer/wax.setup.yaml', '--draws', '50']
+    const words = ['examples/lacquer/wax.csv', '--setup', 'examples/lacquer/wax.setup.yaml', '--draws', '100']
     const shown = await kufe('fit', ...words)
     expect({ code: shown.code, err: shown.err }).toEqual({ code: 0, err: '' })
     for (const title of ['Parameters', 'Features', 'Rivals', 'How sure']) expect(shown.out).toContain(`\n${title}\n`)

@@ -12,7 +12,7 @@ const lacquer = (name: string): string[] => [
   '--setup',
   `examples/lacquer/${name}.setup.yaml`,
 ]
-const quick = ['--draws', '50']
+const quick = ['--draws', '100']
 
 let folder: string
 beforeAll(() => {

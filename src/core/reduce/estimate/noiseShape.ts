@@ -62,39 +62,52 @@ function pooledCorrelations(residuals: readonly Float64Array[]): number[] {
   return products.map((product, lag) => (lag === 0 ? 1 : product / Math.max(pairs[lag], 1)))
 }
 
-const grid: readonly Omit<Shape, 'weight'>[] = Array.from({ length: 21 }, (_, i) => Math.tanh(0.13 * i)).flatMap(
-  (memory) => Array.from({ length: 10 }, (_, j) => ({ share: (j + 1) / 10, memory })),
+interface Candidate {
+  readonly share: number
+  readonly memory: number
+  /** Mean square of e[t] − Σ aᵢ e[t−i] for the candidate's own predictor: Σ costs[k]·r[k] on the autocorrelations r. */
+  readonly costs: Float64Array
+}
+
+const candidates: readonly Candidate[] = Array.from({ length: 21 }, (_, i) => Math.tanh(0.13 * i)).flatMap((memory) =>
+  Array.from({ length: 10 }, (_, j) => (j + 1) / 10).map((share) => ({
+    share,
+    memory,
+    costs: predictionCosts(Float64Array.from({ length: lags + 1 }, (_, k) => (k === 0 ? 1 : share * memory ** k))),
+  })),
 )
 
 function weighed(correlations: readonly number[], rows: number): Shape[] {
-  const scores = grid.map((shape) => -0.5 * rows * Math.log(predictionError(shape, correlations)))
+  const scores = candidates.map(({ costs }) => {
+    let error = 0
+    for (let k = 0; k < costs.length; k++) error += costs[k] * correlations[k]
+    return -0.5 * rows * Math.log(Math.max(error, 1e-12))
+  })
   const top = Math.max(...scores)
   const weights = scores.map((score) => Math.exp(score - top))
   const total = weights.reduce((sum, weight) => sum + weight, 0)
-  return grid.map((shape, i) => ({ ...shape, weight: weights[i] / total })).filter(({ weight }) => weight > 1e-6)
+  return candidates.flatMap(({ share, memory }, i) => {
+    const weight = weights[i] / total
+    return weight > 1e-6 ? [{ share, memory, weight }] : []
+  })
 }
 
-/** Mean square of e[t] − Σ aᵢ e[t−i] on the correlations seen, for the predictor of the shape (Levinson & Durbin). */
-function predictionError({ share, memory }: Omit<Shape, 'weight'>, seen: readonly number[]): number {
-  const own = seen.map((_, lag) => (lag === 0 ? 1 : share * memory ** lag))
-  const filter = [1, ...predictor(own).map((c) => -c)]
-  let sum = 0
-  for (let i = 0; i < filter.length; i++) {
-    for (let j = 0; j < filter.length; j++) sum += filter[i] * filter[j] * seen[Math.abs(i - j)]
-  }
-  return Math.max(sum, 1e-12)
-}
-
-function predictor(correlations: readonly number[]): number[] {
-  let coefficients: number[] = []
+/** Autocorrelation of the filter 1, −a₁, −a₂ …, whose aᵢ predict noise of these correlations best (Levinson & Durbin). */
+function predictionCosts(correlations: Float64Array): Float64Array {
+  let filter = [1]
   let variance = 1
   for (let order = 1; order < correlations.length; order++) {
-    const predicted = coefficients.reduce((sum, c, i) => sum + c * correlations[order - 1 - i], 0)
-    const reflection = (correlations[order] - predicted) / variance
-    coefficients = [...coefficients.map((c, i) => c - reflection * coefficients[order - 2 - i]), reflection]
+    const left = filter.reduce((sum, f, i) => sum + f * correlations[order - i], 0)
+    const reflection = left / variance
+    const longer = [...filter, 0]
+    filter = longer.map((f, i) => f - reflection * longer[order - i])
     variance *= 1 - reflection * reflection
   }
-  return coefficients
+  return correlations.map((_, lag) => {
+    let sum = 0
+    for (let i = lag; i < filter.length; i++) sum += filter[i] * filter[i - lag]
+    return lag === 0 ? sum : 2 * sum
+  })
 }
 
 function inflationOf(shapes: readonly Shape[], rows: number): { mean: number; logVariance: number } {

@@ -5,7 +5,7 @@ import type { Reduction } from '../core/terms/index.ts'
 import { meansFactor, type TrueFeatures, trueFeatures } from './coverageTruth.ts'
 import { curvePoints } from './curvePoints.ts'
 
-/** One interval held against the truth. `group` sorts it, `inside` is null where the program gave no interval. */
+/** One interval held against the truth. `group` sorts it, `inside` is null where the program left it open or gave none. */
 export interface CoverageMark {
   readonly group: string
   readonly inside: boolean | null
@@ -31,8 +31,8 @@ export function coverRun(seed: number, index: number): CoverageMark[] {
   for (const { name, value, low, high } of curve.features) {
     const is = truth[name]
     if (is === undefined) continue
-    const given = value !== null && (low !== null || high !== null)
-    marks.push({ group: featureGroups[name], inside: given ? isInside(is, low, high) : null })
+    const closed = value !== null && low !== null && high !== null
+    marks.push({ group: featureGroups[name], inside: closed ? isInside(is, low, high) : null })
   }
   return marks
 }
@@ -58,6 +58,5 @@ function pointMarks({ points }: Reduction, truthAt: (speed: number) => number): 
   })
 }
 
-/** An end that is null leaves that side open. */
 const isInside = (truth: number, low: number | null, high: number | null): boolean =>
-  (low === null || low <= truth) && (high === null || truth <= high)
+  low !== null && high !== null && low <= truth && truth <= high

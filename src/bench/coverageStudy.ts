@@ -7,7 +7,7 @@ export interface CoverageRow {
   readonly group: string
   readonly inside: number
   readonly of: number
-  /** Where there was a truth but no interval was given. */
+  /** Where there was a truth but no interval with two ends was given. */
   readonly notGiven: number
   readonly share: number
   /** Binomial standard error of `share`, as if all intervals were independent. */

@@ -29,13 +29,20 @@ export function trueFeatures(
   range: { slowest: number; fastest: number },
   factor: number,
 ): TrueFeatures {
-  const { h, x0, m } = curve.parameters
+  const { x0, m } = curve.parameters
   const regimes =
     curve.model === 'stribeck' || curve.model === 'stribeckSloped'
       ? { mixedBegins: x0 * (1 / odds) ** (1 / m), filmBegins: x0 * odds ** (1 / m) }
       : {}
-  const level = curve.model === 'stribeck' ? { boundaryLevel: h * factor } : {}
+  const boundary = boundaryLevel(curve, range.slowest)
+  const level = boundary === undefined ? {} : { boundaryLevel: boundary * factor }
   return { ...regimes, ...level, ...minimumOf(run.friction.at, range, factor) }
+}
+
+/** Boundary friction at the slowest speed; a power law has none. */
+function boundaryLevel({ model, parameters }: SampledRun['curve'], slowest: number): number | undefined {
+  if (model === 'powerLaw') return undefined
+  return model === 'stribeckSloped' ? parameters.h * slowest ** parameters.l : parameters.h
 }
 
 /** Golden section after a look at 400 speeds; nothing where the least friction lies at an end. */

@@ -9,7 +9,7 @@ export function coverageInWords({ curves, seed, rows }: CoverageStudy): string {
     { head: 'holds the truth', unit: '%', align: 'right', cells: rows.map(({ share }) => percent(share)) },
     { head: '±', unit: '%', align: 'right', cells: rows.map(({ standardError }) => percent(standardError)) },
     { head: 'intervals', unit: '', align: 'right', cells: rows.map(({ of }) => String(of)) },
-    { head: 'none given', unit: '', align: 'right', cells: rows.map(({ notGiven }) => String(notGiven)) },
+    { head: 'open or none', unit: '', align: 'right', cells: rows.map(({ notGiven }) => String(notGiven)) },
   ])
   return `${curves} simulated curves, seed ${seed}. Nominal 95 %; 93 to 97 % counts as honest.\n\n${table}\n`
 }

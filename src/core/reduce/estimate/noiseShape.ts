@@ -94,20 +94,25 @@ function weighed(correlations: readonly number[], rows: number): Shape[] {
 
 /** Autocorrelation of the filter 1, −a₁, −a₂ …, whose aᵢ predict noise of these correlations best (Levinson & Durbin). */
 function predictionCosts(correlations: Float64Array): Float64Array {
-  let filter = [1]
+  const filter = new Float64Array(correlations.length)
+  filter[0] = 1
   let variance = 1
-  for (let order = 1; order < correlations.length; order++) {
-    const left = filter.reduce((sum, f, i) => sum + f * correlations[order - i], 0)
+  for (let order = 1; order < filter.length; order++) {
+    let left = 0
+    for (let i = 0; i < order; i++) left += filter[i] * correlations[order - i]
     const reflection = left / variance
-    const longer = [...filter, 0]
-    filter = longer.map((f, i) => f - reflection * longer[order - i])
+    for (let i = 0, j = order; i <= j; i++, j--) {
+      const [first, last] = [filter[i], filter[j]]
+      filter[i] = first - reflection * last
+      filter[j] = last - reflection * first
+    }
     variance *= 1 - reflection * reflection
   }
-  return correlations.map((_, lag) => {
-    let sum = 0
-    for (let i = lag; i < filter.length; i++) sum += filter[i] * filter[i - lag]
-    return lag === 0 ? sum : 2 * sum
-  })
+  const costs = new Float64Array(filter.length)
+  for (let lag = 0; lag < costs.length; lag++) {
+    for (let i = lag; i < filter.length; i++) costs[lag] += (lag === 0 ? 1 : 2) * filter[i] * filter[i - lag]
+  }
+  return costs
 }
 
 function inflationOf(shapes: readonly Shape[], rows: number): { mean: number; logVariance: number } {

@@ -62,7 +62,7 @@ export function stickSlip(seen: StickSlipSeen): Remark | undefined {
     unit: '',
     step: seen.step,
     sentence:
-      `Friction swings ${printQuantity(line.frequency, 'frequency', { digits: 3 })} by ` +
+      `Friction swings at ${printQuantity(line.frequency, 'frequency', { digits: 3 })} by ` +
       `${printQuantity(line.swing, 'ratio', { digits: 3 })} of its mean, not locked to the turn: stick–slip. The mean is no kinetic friction.`,
     next: 'Slide faster, raise the stiffness of shaft and coupling, or report this speed as unsteady.',
   }

@@ -20,7 +20,8 @@ export function fitted(text: string, size: number, width: number): string {
   while (letters.length > 0 && textWidth(`${letters.join('')}…`, size) > width) letters.pop()
   const cut = letters.join('')
   const atWord = cut.lastIndexOf(' ')
-  return `${atWord > cut.length / 2 ? cut.slice(0, atWord) : cut}…`
+  const kept = atWord > cut.length / 2 ? cut.slice(0, atWord) : cut
+  return `${kept.replace(/[\s·,]+$/, '')}…`
 }
 
 /** The text broken at spaces into lines of at most `width`; a longer word is cut. */

@@ -121,6 +121,7 @@ function frictionRemarks(bare: BarePoint, signals: Signals, context: PointContex
 
 function speedRemark(result: StepResult, { options }: PointContext): Remark | undefined {
   const { speed } = result.rows
+  if (speed.length < 3) return undefined
   const tail = speed.subarray(Math.max(0, speed.length - Math.max(3, speed.length >> 2)))
   const low = tail.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY)
   const high = tail.reduce((a, b) => Math.max(a, b), 0)

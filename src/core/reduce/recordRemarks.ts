@@ -17,6 +17,7 @@ export interface RecordSeen {
 /** Findings on the record as a whole. */
 export function recordRemarks(seen: RecordSeen): Remark[] {
   return [
+    neverTouched(seen),
     forceZeroMissing(seen),
     forceZeroDrift(seen),
     torqueBlankMissing(seen),
@@ -24,6 +25,21 @@ export function recordRemarks(seen: RecordSeen): Remark[] {
     oneSpeedOnly(seen),
     directionsDiffer(seen),
   ].filter((remark) => remark !== undefined)
+}
+
+function neverTouched({ points, source, load }: RecordSeen): Remark | undefined {
+  if (points.length > 0 || source.rows === 0 || !(load > 0)) return undefined
+  const largest = source.force(0, source.rows).reduce((a, b) => Math.max(a, Math.abs(b)), 0)
+  return {
+    kind: 'contactLost',
+    seen: largest,
+    limit: load,
+    unit: 'N',
+    sentence:
+      `Nothing in this record counts as contact: the axial force never exceeded ${printQuantity(largest, 'force', { digits: 3 })} ` +
+      `where ${printQuantity(load, 'force', { digits: 3 })} was asked for.`,
+    next: 'Check "axialForce" under "run" in the setup against what was commanded.',
+  }
 }
 
 function forceZeroMissing({ corrections }: RecordSeen): Remark | undefined {

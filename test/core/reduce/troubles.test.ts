@@ -84,4 +84,23 @@ describe('what went wrong is said on the right step, with its number', () => {
       expect(point.remarks.some((r) => r.kind === 'belowTorqueFloor')).toBe(point.torque < 0.005)
     })
   })
+
+  test('a load far over what was applied: nothing touches, no friction, and it is said', () => {
+    const { reduction } = reduced({
+      setup: (setup) => ({ ...setup, run: { ...setup.run, axialForce: 50 } }),
+    })
+    for (const point of reduction.points) expect(point.friction).toBeNull()
+    expect(reduction.window.low).toBeNull()
+    const { reduction: none } = reduced({
+      setup: (setup) => ({ ...setup, run: { ...setup.run, axialForce: 500 } }),
+    })
+    expect(none.points).toEqual([])
+    expect(none.remarks[0]).toMatchObject({ kind: 'contactLost', limit: 500 })
+  })
+
+  test('contact lost for the whole of one step', () => {
+    const { reduction } = reduced({ disturbances: { lostContact: [{ step: 4, from: 0, to: 99, share: 0.2 }] } })
+    expect(reduction.points[3]).toMatchObject({ friction: null, trusted: false })
+    expect(kindsOf(reduction)[3]).toEqual(expect.arrayContaining(['contactLost', 'tooFewSamples']))
+  })
 })

@@ -37,9 +37,7 @@ export function recordFriction(
   const warm = cutWarmUp ? warmUps(all, { starts, late, first }) : []
   const cut = starts.map((from, s) => from + (warm[s] ?? 0))
   const second = learn(all, cut, { orders, forceRipple: forceRippleOf(first) })
-  const speeds = raw.map((rows, s) =>
-    mean(rows.speed.subarray(cutWarmUp ? Math.min(late[s], rows.speed.length - 1) : cut[s])),
-  )
+  const speeds = raw.map((rows, s) => speedFrom(rows, cutWarmUp ? late[s] : cut[s]))
   const steps = all.map((rows, s): StepResult => {
     const products = second.products[s]
     const place = second.place[s]
@@ -69,6 +67,12 @@ export function recordFriction(
   const shape = recordShape(steps, shown)
   const said = shape === undefined ? steps : steps.map((step) => shaped(step, shape))
   return { steps: said, ripple: second.ripple, noise: second.noise }
+}
+
+/** Mean speed from a row on; the target where no row is left. */
+function speedFrom({ speed, step }: StepRows, from: number): number {
+  const kept = speed.subarray(Math.min(from, Math.max(0, speed.length - 1)))
+  return kept.length === 0 ? Math.abs(step.target) : mean(kept)
 }
 
 /** Rows referred to the speed that each step settles to, by the slope of the plain curve. */

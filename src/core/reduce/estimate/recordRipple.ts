@@ -1,4 +1,4 @@
-import { correlatedFit, type PriorBelief } from './correlatedFit.ts'
+import { type CorrelatedFit, correlatedFit, type PriorBelief } from './correlatedFit.ts'
 import { forceRegression, frictionRegression, type StepProducts } from './stepProducts.ts'
 import { type PooledHarmonic, poolHarmonics, type StepHarmonic } from './turnRipple.ts'
 
@@ -37,10 +37,14 @@ export function recordRipple(
   orders: readonly number[],
   correlations: readonly number[],
 ): RecordRippleFit {
-  const measured = orders.map((order, k): OrderRipple => {
-    const own = steps.map((step, s) => stepHarmonics(step, orders, { correlation: correlations[s], index: k }))
-    return { order, friction: own.map((h) => h?.friction), force: own.map((h) => h?.force) }
-  })
+  const own = steps.map((step, s) => stepHarmonics(step, orders, correlations[s]))
+  const measured = orders.map(
+    (order, k): OrderRipple => ({
+      order,
+      friction: own.map((harmonics) => harmonics?.friction[k]),
+      force: own.map((harmonics) => harmonics?.force[k]),
+    }),
+  )
   const [first] = measured
   return {
     scale: first === undefined ? 'relative' : scaleOf(first, steps),
@@ -49,26 +53,31 @@ export function recordRipple(
   }
 }
 
+/** All orders of one step, by its own data; undefined where it holds too little of a turn. */
 function stepHarmonics(
   step: StepProducts,
   orders: readonly number[],
-  { correlation, index }: { correlation: number; index: number },
-): { friction: StepHarmonic; force: StepHarmonic } | undefined {
+  correlation: number,
+): { friction: StepHarmonic[]; force: StepHarmonic[] } | undefined {
   if (step.turns < turnsForRipple || step.rows < 4 * (1 + 2 * orders.length)) return undefined
   const friction = correlatedFit(frictionRegression(step, step.plainFriction, orders), correlation)
   const force = correlatedFit(forceRegression(step, orders), correlation)
   if (friction === undefined || force === undefined) return undefined
-  const pick = ({ coefficients, covariance }: typeof friction): StepHarmonic => {
-    const at = 1 + 2 * index
-    const size = coefficients.length
+  return { friction: harmonicsOf(friction), force: harmonicsOf(force) }
+}
+
+/** Coefficients after the level are cosine and sine of each order. */
+function harmonicsOf({ coefficients, covariance }: CorrelatedFit): StepHarmonic[] {
+  const size = coefficients.length
+  return Array.from({ length: (size - 1) / 2 }, (_, k) => {
+    const at = 1 + 2 * k
     return {
       cosine: coefficients[at],
       sine: coefficients[at + 1],
       cosineVariance: covariance[at * size + at],
       sineVariance: covariance[(at + 1) * size + at + 1],
     }
-  }
-  return { friction: pick(friction), force: pick(force) }
+  })
 }
 
 const over = (harmonic: StepHarmonic, by: number): StepHarmonic => ({

@@ -6,7 +6,7 @@ export function settledFrom(speed: Float64Array, target: number, tolerance: numb
   const goal = Math.abs(target)
   const limit = tolerance * goal
   const off = (at: number): boolean =>
-    !(Math.abs(aroundMean(speed, at) - goal) <= limit) && !(Math.abs(speed[at] - goal) <= limit)
+    !(Math.abs(speed[at] - goal) <= limit) && !(Math.abs(aroundMean(speed, at) - goal) <= limit)
   let from = speed.length
   while (from > 0 && !off(from - 1)) from--
   return from === speed.length ? undefined : from

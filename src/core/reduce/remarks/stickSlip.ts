@@ -42,7 +42,8 @@ export interface StickSlipLine {
 function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
   const series = seen.residual.subarray(Math.max(0, seen.residual.length - mostRows))
   if (series.length < fewestRows || !(seen.sampleInterval > 0)) return undefined
-  const swing = (percentile(series, 0.975) - percentile(series, 0.025)) / Math.abs(seen.friction)
+  const sorted = series.slice().sort()
+  const swing = (percentile(sorted, 0.975) - percentile(sorted, 0.025)) / Math.abs(seen.friction)
   if (!(swing > smallestSwing)) return undefined
   const cycles = strongestCycles(series)
   if (cycles === undefined || !(explained(series, cycles) > lineShare)) return undefined
@@ -113,7 +114,6 @@ function risingShare(series: Float64Array): number {
   return rising / (series.length - 1)
 }
 
-function percentile(series: Float64Array, share: number): number {
-  const sorted = series.slice().sort()
+function percentile(sorted: Float64Array, share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]
 }

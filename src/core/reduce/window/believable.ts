@@ -98,7 +98,9 @@ function limitOver(
   )
   const above = broken.filter(({ speed }) => high !== null && speed > high)
   const end = broken.length > 0 && above.length === broken.length ? 'high' : broken.length > 0 ? 'low' : usual
-  const speed = broken.length === 0 ? null : end === 'low' ? low : high
+  // A hole inside the window ends nothing.
+  const outside = broken.filter(({ speed }) => low === null || high === null || speed < low || speed > high)
+  const speed = outside.length === 0 ? null : end === 'low' ? low : high
   return {
     name,
     end,

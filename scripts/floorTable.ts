@@ -30,7 +30,7 @@ const coreRooms = [
   core('stats', 'terms numeric'),
   core('material', 'terms numeric', true),
   core('contact', 'terms numeric material'),
-  core('film', 'terms numeric material contact', true),
+  core('film', 'terms numeric material contact'),
   core('fixture', 'terms numeric material contact'),
   core('rig', 'terms numeric stats material contact film fixture'),
   core('reduce', 'terms numeric quantity stats contact film fixture rig'),

@@ -4,6 +4,7 @@
  */
 export * as contact from './contact/index.ts'
 export * as curve from './curve/index.ts'
+export * as film from './film/index.ts'
 export * as fixture from './fixture/index.ts'
 export * as numeric from './numeric/index.ts'
 export * as quantity from './quantity/index.ts'

@@ -120,10 +120,11 @@ export const serverAt = (address: string): TestServer => ({
 /** Installs Debian's package where that is possible. Gives why not, or nothing. */
 function install(): string | undefined {
   if (process.getuid?.() !== 0) return 'installing a package needs root'
-  if (!existsSync('/usr/bin/apt-get')) return 'this system has no apt-get'
+  const aptGet = '/usr/bin/apt-get'
+  if (!existsSync(aptGet)) return `this system has no ${aptGet}`
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
   for (const args of [['update'], ['install', '-y', '--no-install-recommends', 'postgresql']]) {
-    const { status, stderr } = spawnSync('apt-get', args, { env, encoding: 'utf8' })
+    const { status, stderr } = spawnSync(aptGet, args, { env, encoding: 'utf8' })
     if (status !== 0) return `apt-get ${args[0]} failed: ${stderr.trim()}`
   }
   return undefined

@@ -1,6 +1,6 @@
 /**
  * JSON with keys in order of their code units and no blanks: equal values give equal text.
- * Throws RangeError for what JSON would drop or change without a word.
+ * Throws RangeError for what JSON would drop or change without a word; −0 counts as 0.
  */
 export function canonicalJson(value: unknown): string {
   if (value === null || typeof value === 'boolean' || typeof value === 'string') return JSON.stringify(value)

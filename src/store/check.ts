@@ -19,10 +19,12 @@ export interface CheckReport {
 }
 
 export interface CheckOptions {
-  /** Ids of the records to be looked at with their results; all of the lab by default. */
+  /** Ids of the records to be looked at with their results, at most 10,000; all of the lab by default. */
   readonly records?: readonly Sha256[]
   readonly progress?: Progress
 }
+
+type Wanted = CheckOptions['records']
 
 /** Rows looked at in one go; a result may be long. */
 const page = 50
@@ -44,7 +46,7 @@ export function checkLab(
       problems.push(...(await rawProblems(engine, id)))
       progress('raw', i + 1, raws.length)
     }
-    const setups = records === undefined ? await checkSetups(engine, problems) : 0
+    const setups = await checkSetups(engine, records, problems)
     const results = await checkResults(engine, records, problems)
     return { raws: raws.length, setups, results, problems }
   })
@@ -58,19 +60,27 @@ async function rawProblems(engine: Engine, id: Sha256): Promise<Problem[]> {
   return hash.digest('hex') === id ? [] : [storeProblem('rawChanged', rawChanged(engine, id))]
 }
 
-async function checkSetups({ read, place }: Engine, problems: Problem[]): Promise<number> {
-  const rows = await read.selectFrom('setups').select(['sha256', 'text']).orderBy('change').execute()
+/** All setups, or those that the results of these records were made with. */
+async function checkSetups({ read, place }: Engine, records: Wanted, problems: Problem[]): Promise<number> {
+  let query = read.selectFrom('setups').select(['sha256', 'text']).orderBy('change')
+  if (records !== undefined) {
+    query = query.where(
+      'sha256',
+      'in',
+      read
+        .selectFrom('results')
+        .select('setup')
+        .where('raw', 'in', [...records]),
+    )
+  }
+  const rows = await query.execute()
   for (const { sha256, text } of rows) {
     if (checksum(text) !== sha256) problems.push(storeProblem('setupChanged', setupChanged(place, sha256)))
   }
   return rows.length
 }
 
-async function checkResults(
-  engine: Engine,
-  records: readonly Sha256[] | undefined,
-  problems: Problem[],
-): Promise<number> {
+async function checkResults(engine: Engine, records: Wanted, problems: Problem[]): Promise<number> {
   let count = 0
   for (let after = 0; ; ) {
     let query = engine.read.selectFrom('results').selectAll().where('change', '>', after).orderBy('change').limit(page)

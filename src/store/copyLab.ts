@@ -28,8 +28,8 @@ export interface CopyOptions {
  * All raw bytes are held against their checksums on the way. The copy becomes a lab in one instant, at the commit.
  * Columns are left out: they are made again when somebody looks.
  */
-export function copyLab(source: Engine, target: Engine, options: CopyOptions): Promise<CopyReport> {
-  return source.snapshot((from) =>
+export async function copyLab(source: Engine, target: Engine, options: CopyOptions): Promise<CopyReport> {
+  const report = await source.snapshot((from) =>
     target.write(async (to) => {
       await checkNew(target, to)
       const version = await schemaVersion(source, from)
@@ -37,10 +37,11 @@ export function copyLab(source: Engine, target: Engine, options: CopyOptions): P
       let rows = 0
       for (const [table, order] of keptTables) rows += await copyTable({ from, to, table, order })
       const copied = await copyBytes(source, target, { from, to, options })
-      target.label()
       return { where: target.where, rows, ...copied }
     }),
   )
+  target.finish()
+  return report
 }
 
 interface TableCopy {

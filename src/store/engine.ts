@@ -19,8 +19,10 @@ export interface Engine {
   write<T>(act: (writing: Writing) => Promise<T>): Promise<T>
   /** Runs `act` on the lab as it stands now, whatever others write meanwhile. */
   snapshot<T>(act: (reading: Writing) => Promise<T>): Promise<T>
-  /** Says outside of the database that this is a lab; called before the commit that makes it one. */
-  label(): void
+  /** Whether a making that has not been finished would explain an empty database; otherwise something was lost. */
+  readonly unfinished: boolean
+  /** To be called when the lab has been made: from now on an empty database is a damage. */
+  finish(): void
   readonly raw: ByteStore
   readonly columns: ByteStore
   close(): Promise<void>

@@ -22,8 +22,8 @@ export function newLab(where: string, thing: NewTitled, opening: Opening): Promi
         await checkNew(engine, writing)
         await migrate(engine, writing, whole)
         await addTitled(writing, { kind: 'lab', thing, change: whole.change })
-        engine.label()
       })
+      engine.finish()
       return labOn(engine, whole.migrations)
     } catch (error) {
       await engine.close()

@@ -20,6 +20,7 @@ export function openLab(where: string, opening: Opening): Promise<Outcome<Lab>> 
     const engine = openEngine(where, whole.patience)
     try {
       await bringUp(engine, whole, (version) => saveBefore(engine, version, whole))
+      if (engine.unfinished && !engine.readOnly) engine.finish() // its maker was killed after the last moment that mattered
       return labOn(engine, whole.migrations)
     } catch (error) {
       await engine.close()

@@ -24,7 +24,11 @@ export interface Opening {
 const defaultPatience = 10_000
 
 /** The opening with its defaults. */
-export const wholeOpening = (opening: Opening) => ({ migrations, patience: defaultPatience, ...opening })
+export const wholeOpening = (opening: Opening) => ({
+  ...opening,
+  migrations: opening.migrations ?? migrations,
+  patience: opening.patience ?? defaultPatience,
+})
 
 /** The database of a lab that is there. */
 export const openEngine = (where: string, patience = defaultPatience): Engine =>

@@ -23,7 +23,7 @@ export function restoreLab(
   return attempt(placeOf(to), async () => {
     const source = openEngine(from)
     try {
-      checkVersion(await schemaVersion(source), migrations.at(-1)?.version ?? 0, source.place)
+      checkVersion(await schemaVersion(source), migrations.at(-1)?.version ?? 0, source)
       const target = newEngine(to)
       try {
         return await copyLab(source, target, { migrations, progress })

@@ -20,9 +20,12 @@ export const withoutPostgres = 'why' in postgres ? postgres.why : undefined
 
 const narrowed = process.env.KUFE_TEST_ENGINE
 
+/** A lab in a folder, for what only a folder can suffer. */
+export const folderEngine: TestedEngine = { name: 'sqlite', place: async () => join(temporaryFolder(), 'lab') }
+
 /** Both engines, or the one that the environment variable KUFE_TEST_ENGINE names. */
 export const engines: readonly TestedEngine[] = [
-  { name: 'sqlite' as const, place: async () => join(temporaryFolder(), 'lab') },
+  folderEngine,
   ...('why' in postgres ? [] : [{ name: 'postgres' as const, place: serverAt(postgres.address).newDatabase }]),
 ].filter(({ name }) => narrowed === undefined || narrowed === name)
 

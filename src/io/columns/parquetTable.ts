@@ -2,7 +2,7 @@ import { parquetMetadataAsync, parquetRead } from 'hyparquet'
 import { ByteWriter, ParquetWriter } from 'hyparquet-writer'
 
 /** Rows of a row group: a part of a long record can be read without the rest, and the writer holds one group at a time. */
-export const rowGroupRows = 262_144
+const rowGroupRows = 262_144
 
 /** A table of numbers in Parquet's terms. `read` gives rows `from` to `to` (exclusive) of one column. */
 export interface NumberTable {

@@ -56,13 +56,13 @@ export class FolderBytes implements ByteStore {
   }
 
   async settle(_writing: unknown, staged: readonly Staged[]): Promise<void> {
-    const folders = new Set<string>()
+    const folders = new Set([this.#root]) // always: a folder in it may be new, and its maker may have been killed
     for (const one of staged) {
       const held = this.#staged.get(one)
       if (held === undefined)
         throw new RangeError(`the bytes ${one.sha256} were not staged here, or are settled already`)
       const folder = join(this.#root, one.sha256.slice(0, 2))
-      if (mkdirSync(folder, { recursive: true }) !== undefined) folders.add(this.#root)
+      mkdirSync(folder, { recursive: true })
       this.#rename(held.file, join(folder, one.sha256))
       this.#staged.delete(one)
       folders.add(folder)

@@ -23,6 +23,7 @@ export class DatabaseEngine implements Engine {
   readonly where: string
   readonly place: { readonly name: string }
   readonly readOnly = false // the server decides, at each write
+  readonly unfinished = true
   readonly read: Reading
   readonly raw: TableBytes
   readonly columns: TableBytes
@@ -62,7 +63,7 @@ export class DatabaseEngine implements Engine {
     return this.#kysely.transaction().setIsolationLevel('repeatable read').setAccessMode('read only').execute(act)
   }
 
-  label(): void {} // its tables say enough
+  finish(): void {} // tables come and go in a transaction: nothing is ever half made
 
   close(): Promise<void> {
     return this.#kysely.destroy()

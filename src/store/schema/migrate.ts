@@ -1,5 +1,4 @@
 import { sql } from 'kysely'
-import type { Place } from '../../core/terms/index.ts'
 import type { Change } from '../change.ts'
 import type { Engine } from '../engine.ts'
 import { refuse } from '../storeProblem.ts'
@@ -80,7 +79,7 @@ export async function bringUp(
   const known = migrating.migrations.at(-1)?.version ?? 0
   const found = await schemaVersion(engine)
   if (found === known) return
-  checkVersion(found, known, engine.place)
+  checkVersion(found, known, engine)
   await engine.write(async (writing) => {
     if ((await schemaVersion(engine, writing)) === known) return // another process was faster
     await saveBefore(known)
@@ -89,12 +88,19 @@ export async function bringUp(
 }
 
 /** Refuses a database without a schema and one of a newer program. */
-export function checkVersion(found: number, known: number, place: Place): void {
-  if (found === 0) {
+export function checkVersion(found: number, known: number, { place, unfinished }: Engine): void {
+  if (found === 0 && unfinished) {
     refuse('labUnfinished', {
       place,
       what: 'There is no lab here, or the making of it was broken off.',
       mend: 'Make it again in the same place.',
+    })
+  }
+  if (found === 0) {
+    refuse('labDamaged', {
+      place,
+      what: 'The database of this lab is empty.',
+      mend: 'Restore the lab from its latest backup into a new place; leave this one as it is.',
     })
   }
   if (found > known) {

@@ -1,4 +1,4 @@
-import { closeSync, existsSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { DatabaseSync } from 'node:sqlite'
 import { Kysely } from 'kysely'
@@ -8,7 +8,7 @@ import type { Engine } from '../engine.ts'
 import type { Reading, Tables, Writing } from '../schema/tables.ts'
 import { refuse } from '../storeProblem.ts'
 import { type ConnectionMode, openConnection } from './connection.ts'
-import { checkFolder, type LabFolder, labelFolder, labFolder, layFolder, mayWrite } from './labFolder.ts'
+import { checkFolder, type LabFolder, labFolder, layFolder, mayWrite } from './labFolder.ts'
 import { nodeSqliteDialect } from './nodeSqliteDialect.ts'
 
 /** A lab in a folder of its own: SQLite for the rows, files for the bytes. */
@@ -57,8 +57,16 @@ export class FolderEngine implements Engine {
     }
   }
 
-  label(): void {
-    labelFolder(this.#lab)
+  get unfinished(): boolean {
+    return existsSync(this.#lab.marker)
+  }
+
+  finish(): void {
+    const { folder, marker } = this.#lab
+    for (const name of readdirSync(folder))
+      if (/^lab\.json\.\d+\.part$/.test(name)) rmSync(join(folder, name), { force: true })
+    rmSync(marker, { force: true })
+    syncFolder(folder)
   }
 
   /** Copies the database as it stands to `backups/`; the bytes beside it never change, so the copy is whole with them. */
@@ -114,7 +122,5 @@ export function openFolder(path: string, patience: number): FolderEngine {
 export function newFolder(path: string, patience: number): FolderEngine {
   const lab = labFolder(path)
   layFolder(lab)
-  closeSync(openSync(lab.database, 'a'))
-  syncFolder(lab.folder)
   return new FolderEngine(lab, patience)
 }

@@ -1,8 +1,18 @@
 import { type Doubt, doubtAbove, doubtBelow, type Metre } from '../terms/index.ts'
 import { mustBePositive } from './refuse.ts'
 
-/** Contact radius against the radius of the sphere; laws of small strain ask for a ≪ R. Limit 0.1: common practice, no source. */
+/**
+ * Contact radius against the radius of the sphere; laws of small strain ask for a ≪ R. Limit 0.1: common practice, no source. A
+ * contact wider than the ball is none at all.
+ */
 export const largeStrain = (contactRadius: Metre, radius: Metre): Doubt | undefined =>
+  doubtAbove({
+    kind: 'beyondLaw',
+    seen: contactRadius / radius,
+    limit: 1,
+    say: (seen) =>
+      `The contact radius would be ${seen} of the radius: there is no such contact, and these numbers mean nothing.`,
+  }) ??
   doubtAbove({
     kind: 'largeStrain',
     seen: contactRadius / radius,

@@ -34,7 +34,7 @@ export interface FilmUncertainties {
 /** Causes of the uncertainty of λ. */
 export type LambdaSource = 'viscosity' | 'pressureViscosity' | 'load' | 'law' | 'upperRoughness' | 'lowerRoughness'
 
-/** An interval of λ; `high` null where a surface may be perfectly smooth. */
+/** An interval of λ; `high` null where it has no bound, as a surface may be perfectly smooth. */
 export interface LambdaRange {
   readonly low: Ratio
   readonly high: Ratio | null
@@ -75,7 +75,7 @@ export function lambdaInterval(question: LambdaQuestion): LambdaInterval {
   const parts = relativeParts(question)
   const uncertainty = Math.hypot(...Object.values(parts))
   const widening = Math.exp(coverage * uncertainty)
-  const firstOrder = { low: lambda / widening, high: lambda * widening }
+  const firstOrder = { low: lambda / widening, high: Number.isFinite(lambda * widening) ? lambda * widening : null }
   const byEnds = { low: lambdaAt(question, -coverage) ?? 0, high: lambdaAt(question, coverage) }
   const regime = lubricationRegime(lambda, bounds)
   const within = ({ low, high }: LambdaRange): boolean =>

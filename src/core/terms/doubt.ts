@@ -72,4 +72,7 @@ const said = ({ kind, seen, limit, say }: PossibleDoubt): Doubt => ({
   sentence: say(twoDigits(seen), twoDigits(limit)),
 })
 
-const twoDigits = (value: number): string => String(Number(value.toPrecision(2)))
+const twoDigits = (value: number): string =>
+  value !== 0 && Math.abs(value) < 1e-3
+    ? value.toExponential(1).replace('.0e', 'e')
+    : String(Number(value.toPrecision(2)))

@@ -177,6 +177,7 @@ describe('doubts', () => {
     near(doubt.seen, 0.191, 2e-3)
     expect(doubt.sentence).toContain('0.19 of the radius')
     expect(kinds(hertzContact(0.1, soft))).toEqual([])
+    expect(kinds(hertzContact(200, soft))).toEqual(['beyondLaw'])
   })
 
   test('a plate under ten contact radii feels its base', () => {

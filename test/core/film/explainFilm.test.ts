@@ -10,7 +10,7 @@ test('a hard film names its law, gives the first form beside, and doubts numbers
   near(film.others[0].central, 37.002e-9, 1e-4)
   // W 2.1e-6 lies over 1e-6; U and G lie inside.
   expect(kinds(film)).toEqual(['outsideFit'])
-  expect(film.doubts[0].sentence).toContain('load number W is 0.0000021')
+  expect(film.doubts[0].sentence).toContain('load number W is 2.1e-6, beyond the 1e-6')
   expect(kinds(explainFilm({ ...contacts.hardSteel, load: 5 }))).toEqual([])
   expect(kinds(explainFilm({ ...contacts.hardSteel, load: 5, pressureViscosity: 5e-9 }))).toContain('outsideFit')
 })

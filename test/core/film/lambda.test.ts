@@ -160,6 +160,8 @@ describe('λ as an interval', () => {
     })
     expect(unknown.byEnds).toEqual({ low: 0, high: null })
     expect(unknown.survives.byEnds).toBe(false)
+    const nothingKnown = lambdaInterval({ ...question, lower: { value: 1e-9, uncertainty: 1e-4 } })
+    expect(nothingKnown.firstOrder).toEqual({ low: 0, high: null })
   })
 
   test('nothing uncertain, nothing wide', () => {

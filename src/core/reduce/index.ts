@@ -1,6 +1,12 @@
 export { assumedTilt, reduceDefaults } from './defaults.ts'
 export { recordStretches } from './recordStretches.ts'
-export { type RecordTurnMap, recordTurnMap, type TurnQuantity, turnQuantities } from './recordTurnMap.ts'
+export {
+  type RecordTurnMap,
+  type ReducedChannels,
+  recordTurnMap,
+  type TurnQuantity,
+  turnQuantities,
+} from './recordTurnMap.ts'
 export { reduceRecord } from './reduceRecord.ts'
 export { partialTurnShare } from './remarks/underOneTurn.ts'
 export { type TurnMap, type TurnMapOptions, turnMap, turnMapDefaults } from './turnMap.ts'

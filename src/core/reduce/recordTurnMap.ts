@@ -3,14 +3,26 @@ import type { Channels, Reduction, Setup, Step } from '../terms/index.ts'
 import { reduceDefaults } from './defaults.ts'
 import { correctedTorque } from './estimate/stepRows.ts'
 import { loadOf } from './recordStretches.ts'
-import { signalSource } from './signals.ts'
-import { type TurnMap, type TurnMapOptions, type TurnRows, turnMapOfPieces } from './turnMap.ts'
+import { type SignalSource, signalSource } from './signals.ts'
+import {
+  cellsOf,
+  type TurnMap,
+  type TurnMapOptions,
+  type TurnRows,
+  turnMapDefaults,
+  turnMapOptions,
+  turnSpan,
+} from './turnMap.ts'
+import { type StepTurns, turnsByStep } from './turnsByStep.ts'
 import { valueAt } from './zero/corrections.ts'
 
 /** What a turn map may show, after zeroes, blank and inertia. */
-export const turnQuantities = ['friction', 'axialForce', 'gap'] as const
+export const turnQuantities = ['friction', 'frictionSwing', 'axialForce', 'gap'] as const
 
-/** One of them. Friction is a plain number, axial force in N, gap in m. */
+/**
+ * One of them. Friction is a plain number, its swing the share by which it differs from the value of its step, axial
+ * force is in N, gap in m.
+ */
 export type TurnQuantity = (typeof turnQuantities)[number]
 
 /** A turn map that knows at which turn each step began, in turns of the angle's own scale. */
@@ -18,18 +30,62 @@ export interface RecordTurnMap extends TurnMap {
   readonly steps: readonly { readonly number: number; readonly turn: number }[]
 }
 
+/** A record with what the reduction made of it. */
+export interface ReducedChannels {
+  readonly channels: Channels
+  readonly setup: Setup
+  readonly reduction: Reduction
+}
+
 /**
- * The turn map of a reduced record: rows in contact of every step that slides. An inertia that the setup does not
- * know is not taken off here, so the first rows of a fast step may stand out. Throws RangeError for a gap that the record has not.
+ * The turn map of a reduced record: rows in contact of every step that slides. The rows of cells are shared out to the
+ * steps (see `turnsByStep`), so that a fast step of a thousand turns leaves room for a slow one of two. An inertia that
+ * the setup does not know is not taken off here, so the first rows of a fast step may stand out.
+ * Throws RangeError for a gap that the record has not.
  */
 export function recordTurnMap(
-  record: { readonly channels: Channels; readonly setup: Setup; readonly reduction: Reduction },
+  record: ReducedChannels,
   quantity: TurnQuantity,
   options: Partial<TurnMapOptions> = {},
 ): RecordTurnMap {
   const { channels, setup, reduction } = record
+  const source = signalSource(channels, setup, fixtureGeometry(setup.fixture))
+  const slides = reduction.steps.filter(({ kind }) => kind === 'slide')
+  const rowsOf = rowsReader(record, source, quantity)
+  // One step at a time, so that a long record never lies in memory as a whole.
+  const pieces = function* (): Iterable<TurnRows> {
+    for (const step of slides) yield rowsOf(step)
+  }
+  const starts = slides.map(
+    (step): StepTurns => ({
+      number: step.number,
+      turn: source.signals(step.from, step.from + 1).angle[0] / (2 * Math.PI),
+      samples: step.to - step.from,
+    }),
+  )
+  const columns = columnsFor(starts)
+  const chosen = turnMapOptions({ ...turnMapDefaults, columns, ...options })
+  const span = turnSpan(pieces())
+  const turns = span === undefined ? [] : turnsByStep(starts, span, chosen)
+  return {
+    ...cellsOf(pieces, { columns: chosen.columns, turns }),
+    steps: starts.map(({ number, turn }) => ({ number, turn })),
+  }
+}
+
+/** As fine as the record is long: cells of five degrees for some thousand rows, of one degree from a million. */
+function columnsFor(steps: readonly StepTurns[]): number {
+  const samples = steps.reduce((sum, step) => sum + step.samples, 0)
+  if (samples >= 1e6) return 360
+  return samples >= 1e5 ? 180 : 72
+}
+
+function rowsReader(
+  { setup, reduction }: ReducedChannels,
+  source: SignalSource,
+  quantity: TurnQuantity,
+): (step: Step) => TurnRows {
   const geometry = fixtureGeometry(setup.fixture)
-  const source = signalSource(channels, setup, geometry)
   const { contactShare } = { ...reduceDefaults, ...setup.options }
   const corrections = {
     forceZero: reduction.forceZero,
@@ -38,30 +94,21 @@ export function recordTurnMap(
   }
   const limit = source.hasForce ? contactShare * loadOf(reduction, setup) : Number.NEGATIVE_INFINITY
   const perFriction = geometry.loadFactor * geometry.lever
-  const rowsOf = (step: Step): TurnRows => {
+  const level = new Map(reduction.points.map(({ rows, friction }) => [rows.from, friction ?? Number.NaN]))
+  return (step) => {
     const signals = source.signals(step.from, step.to)
     const force = signals.axialForce.map((value, i) => value - valueAt(corrections.forceZero, signals.time[i]))
+    const friction = (): Float64Array =>
+      correctedTorque(signals, corrections).map((torque, i) => (sliding(step) * torque) / (perFriction * force[i]))
     const values = {
-      friction: () =>
-        correctedTorque(signals, corrections).map((torque, i) => (sliding(step) * torque) / (perFriction * force[i])),
+      friction,
+      frictionSwing: () => friction().map((value) => value / (level.get(step.from) ?? Number.NaN) - 1),
       axialForce: () => force,
       gap: () => signals.gap ?? missing('gap'),
     }
-    return {
-      angle: signals.angle,
-      value: values[quantity]().map((value, i) => (force[i] < limit ? Number.NaN : value)),
-    }
+    const value = values[quantity]().map((one, i) => (force[i] < limit ? Number.NaN : one))
+    return { angle: signals.angle, value }
   }
-  const slides = reduction.steps.filter(({ kind }) => kind === 'slide')
-  // One step at a time, so that a long record never lies in memory as a whole.
-  const pieces = function* (): Iterable<TurnRows> {
-    for (const step of slides) yield rowsOf(step)
-  }
-  const steps = slides.map(({ number, from }) => ({
-    number,
-    turn: source.signals(from, from + 1).angle[0] / (2 * Math.PI),
-  }))
-  return { ...turnMapOfPieces(pieces, options), steps }
 }
 
 /** Which way the step slides: friction is counted along it. */

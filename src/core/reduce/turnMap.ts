@@ -15,10 +15,11 @@ export const turnMapDefaults: TurnMapOptions = { columns: 360, rows: 200 }
 export interface TurnMap {
   readonly columns: number
   readonly rows: number
-  /** Number of the first turn: the whole turns that lie before it on the angle's own scale. */
-  readonly firstTurn: number
-  /** Turns that share one row of cells. */
-  readonly turnsPerRow: number
+  /**
+   * Whole turns on the angle's own scale: row r holds turn `turns[r]` up to but without `turns[r + 1]`. One entry more
+   * than there are rows, rising.
+   */
+  readonly turns: readonly number[]
   /** Row after row; NaN for an empty cell. */
   readonly mean: Float64Array
   /** Cells that no value fell into. */
@@ -31,13 +32,17 @@ const turn = 2 * Math.PI
 
 /**
  * Bins a value by the shaft's place in its turn and by turn number: what repeats every turn (tilt, run-out, a scratch)
- * stands as an upright stripe, what changes with time as a change from top to bottom.
+ * stands as an upright stripe, what changes with time as a change from top to bottom. All rows hold equally many turns.
  *
  * @param angle running angle of the shaft, not folded into one turn
  * @param value one for each angle; rows in which either is NaN are left out
  */
-export const turnMap = (angle: Float64Array, value: Float64Array, options: Partial<TurnMapOptions> = {}): TurnMap =>
-  turnMapOfPieces(() => [{ angle, value }], options)
+export function turnMap(angle: Float64Array, value: Float64Array, options: Partial<TurnMapOptions> = {}): TurnMap {
+  const { columns, rows } = turnMapOptions({ ...turnMapDefaults, ...options })
+  const pieces = () => [{ angle, value }]
+  const span = turnSpan(pieces())
+  return cellsOf(pieces, { columns, turns: span === undefined ? [] : evenTurns(span, rows) })
+}
 
 /** One stretch of rows: an angle and a value each. */
 export interface TurnRows {
@@ -45,20 +50,14 @@ export interface TurnRows {
   readonly value: Float64Array
 }
 
-/** The same for a record that comes in pieces, which is gone through twice: once for its turns, once for its cells. */
-export function turnMapOfPieces(pieces: () => Iterable<TurnRows>, options: Partial<TurnMapOptions> = {}): TurnMap {
-  const { columns, rows } = checked({ ...turnMapDefaults, ...options })
-  const { first, last } = turnsOf(pieces())
-  const turns = last - first + 1
-  const turnsPerRow = Math.max(1, Math.ceil(turns / rows))
-  const grid = { columns, rows: Math.ceil(turns / turnsPerRow), firstTurn: first, turnsPerRow }
-  const mean = cellMeans(pieces(), grid)
-  const filled = mean.filter((cell) => !Number.isNaN(cell))
-  return { ...grid, mean, empty: mean.length - filled.length, range: middleRange(filled) }
+/** From a whole turn up to but without another. */
+export interface TurnSpan {
+  readonly from: number
+  readonly to: number
 }
 
-/** First and last turn that hold a value; a last one before the first where none does. */
-function turnsOf(pieces: Iterable<TurnRows>): { readonly first: number; readonly last: number } {
+/** The whole turns that hold a value; undefined where none does. */
+export function turnSpan(pieces: Iterable<TurnRows>): TurnSpan | undefined {
   let low = Number.POSITIVE_INFINITY
   let high = Number.NEGATIVE_INFINITY
   for (const { angle, value } of pieces) {
@@ -71,35 +70,49 @@ function turnsOf(pieces: Iterable<TurnRows>): { readonly first: number; readonly
       if (angle[i] > high) high = angle[i]
     }
   }
-  return low <= high ? { first: Math.floor(low / turn), last: Math.floor(high / turn) } : { first: 0, last: -1 }
+  return low <= high ? { from: Math.floor(low / turn), to: Math.floor(high / turn) + 1 } : undefined
 }
 
-type Grid = Pick<TurnMap, 'columns' | 'rows' | 'firstTurn' | 'turnsPerRow'>
+/** The span in at most `rows` rows of equally many turns; the last row may reach beyond it. */
+export function evenTurns({ from, to }: TurnSpan, rows: number): readonly number[] {
+  const perRow = Math.ceil((to - from) / rows)
+  return Array.from({ length: Math.ceil((to - from) / perRow) + 1 }, (_, row) => from + row * perRow)
+}
 
-function cellMeans(pieces: Iterable<TurnRows>, grid: Grid): Float64Array {
-  const { columns, rows, firstTurn, turnsPerRow } = grid
+/** The cells of a record that comes in pieces; `turns` are the rows as in `TurnMap`. */
+export function cellsOf(
+  pieces: () => Iterable<TurnRows>,
+  { columns, turns }: { readonly columns: number; readonly turns: readonly number[] },
+): TurnMap {
+  const rows = Math.max(0, turns.length - 1)
   const sum = new Float64Array(columns * rows)
   const count = new Uint32Array(columns * rows)
-  for (const { angle, value } of pieces) {
+  for (const { angle, value } of pieces()) {
+    let row = 0
     for (let i = 0; i < angle.length; i++) {
       if (!Number.isFinite(value[i]) || !Number.isFinite(angle[i])) continue
-      const turns = angle[i] / turn
-      const whole = Math.floor(turns)
+      const place = angle[i] / turn
+      const whole = Math.floor(place)
+      // The shaft moves on: the row is the one before or close by.
+      while (row > 0 && whole < turns[row]) row--
+      while (row < rows - 1 && whole >= turns[row + 1]) row++
       // The product may round up to a whole turn.
-      const column = Math.min(columns - 1, Math.floor((turns - whole) * columns))
-      const cell = Math.floor((whole - firstTurn) / turnsPerRow) * columns + column
+      const cell = row * columns + Math.min(columns - 1, Math.floor((place - whole) * columns))
       sum[cell] += value[i]
       count[cell]++
     }
   }
-  return sum.map((total, cell) => (count[cell] === 0 ? Number.NaN : total / count[cell]))
+  const mean = sum.map((total, cell) => (count[cell] === 0 ? Number.NaN : total / count[cell]))
+  const filled = mean.filter((cell) => !Number.isNaN(cell))
+  return { columns, rows, turns, mean, empty: mean.length - filled.length, range: middleRange(filled) }
 }
 
 /** The outermost half per cent on either side would take the colours from the rest. */
 const middleRange = (filled: Float64Array): TurnMap['range'] =>
   filled.length === 0 ? null : [percentile(filled, 0.005), percentile(filled, 0.995)]
 
-function checked(options: TurnMapOptions): TurnMapOptions {
+/** The options, looked at. Throws RangeError for bins that no picture can show. */
+export function turnMapOptions(options: TurnMapOptions): TurnMapOptions {
   const limits = { columns: 360, rows: 200 } as const
   for (const name of ['columns', 'rows'] as const) {
     const given = options[name]

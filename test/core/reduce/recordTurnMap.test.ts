@@ -54,8 +54,9 @@ describe('zeroes and blank are off the cells', () => {
   test('friction, force and gap of a known record', () => {
     const cells = { columns: 20 }
     const friction = recordTurnMap(whole, 'friction', cells)
-    expect([friction.firstTurn, friction.rows]).toEqual([1, 9])
+    expect(friction.turns).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])
     expect(farthest(friction, wavy)).toBeLessThan(0.001)
+    expect(farthest(recordTurnMap(whole, 'frictionSwing', cells), (at) => wavy(at) / 0.2 - 1)).toBeLessThan(0.005)
     expect(farthest(recordTurnMap(whole, 'axialForce', cells), () => 5)).toBeLessThan(1e-6)
     expect(farthest(recordTurnMap(whole, 'gap', cells), (at) => 1e-5 + 1e-6 * Math.sin(at))).toBeLessThan(5e-8)
   })

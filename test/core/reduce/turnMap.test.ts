@@ -7,7 +7,7 @@ const turns = (...values: readonly number[]): Float64Array => Float64Array.from(
 
 test('by hand: two turns in four cells each', () => {
   const map = turnMap(turns(0, 0.1, 0.3, 0.6, 1.05, 1.99), Float64Array.of(1, 3, 5, 7, 9, 11), { columns: 4 })
-  expect([map.columns, map.rows, map.firstTurn, map.turnsPerRow]).toEqual([4, 2, 0, 1])
+  expect([map.columns, map.rows, map.turns]).toEqual([4, 2, [0, 1, 2]])
   expect([...map.mean]).toEqual([2, 5, 7, Number.NaN, 9, Number.NaN, Number.NaN, 11])
   expect(map.empty).toBe(3)
   expect(map.range).toEqual([2, 11])
@@ -15,15 +15,15 @@ test('by hand: two turns in four cells each', () => {
 
 test('a record that begins late or runs backwards keeps the place in the turn', () => {
   const late = turnMap(turns(41.3, 42.3), Float64Array.of(1, 2), { columns: 4 })
-  expect([late.firstTurn, late.rows, [...late.mean].indexOf(1), [...late.mean].indexOf(2)]).toEqual([41, 2, 1, 5])
+  expect([late.turns[0], late.rows, [...late.mean].indexOf(1), [...late.mean].indexOf(2)]).toEqual([41, 2, 1, 5])
   const back = turnMap(turns(-0.7, -1.7), Float64Array.of(1, 2), { columns: 4 })
-  expect([back.firstTurn, [...back.mean].indexOf(2), [...back.mean].indexOf(1)]).toEqual([-2, 1, 5])
+  expect([back.turns[0], [...back.mean].indexOf(2), [...back.mean].indexOf(1)]).toEqual([-2, 1, 5])
 })
 
 test('more turns than rows share rows, whole turns each', () => {
   const angle = Float64Array.from({ length: 1001 }, (_, i) => (i / 4) * full)
   const map = turnMap(angle, angle, { columns: 4, rows: 100 })
-  expect([map.turnsPerRow, map.rows, map.empty]).toEqual([3, 84, 0])
+  expect([map.turns[1] - map.turns[0], map.rows, map.empty]).toEqual([3, 84, 0])
 })
 
 test('what repeats every turn stands upright: each column has its own value in every row', () => {
@@ -54,7 +54,7 @@ test('every value is counted once, whatever the angles', () => {
         given.map(([at]) => {
           const turn = Math.floor(at / full)
           const column = Math.min(columns - 1, Math.floor((at / full - turn) * columns))
-          return Math.floor((turn - map.firstTurn) / map.turnsPerRow) * columns + column
+          return map.turns.findLastIndex((from) => from <= turn) * columns + column
         }),
       )
       expect(map.mean.length - map.empty).toBe(filled.size)

@@ -1,13 +1,13 @@
 import { done, type Outcome } from '../core/terms/index.ts'
 import {
   answersFromText,
-  type ColumnAnswers,
   keepMapping,
   type NamedMapping,
   type ReadOptions,
   readMapping,
   type SetupFile,
 } from '../io/index.ts'
+import { columnsTogether, readingWith, type SaidReading } from './given.ts'
 
 /** What was said about a record's columns and dialect, in the words of the terminal. */
 export interface ReadingArgs {
@@ -27,38 +27,20 @@ export interface ReadingArgs {
   readonly mappings: string
 }
 
-/** How to read the record: this call's answers before the setup's, and both before a kept mapping. Keeps them where asked to. */
-export async function readingOf(args: ReadingArgs, setup: SetupFile['columns']): Promise<Outcome<ReadOptions>> {
+/** What was said, its texts read and its mapping fetched. Keeps it with the columns of the setup where asked to. */
+export async function readingOf(args: ReadingArgs, setup: SetupFile['columns']): Promise<Outcome<SaidReading>> {
   const answers = answersFromText(args)
   if (!answers.ok) return answers
   const { separator, decimalMark, encoding, sheet } = args
-  const columns = together(fromSetup(setup), answers.value)
   const mapping = args.mapping === undefined ? done(undefined) : await readMapping(args.mappings, args.mapping)
   if (!mapping.ok) return mapping
-  const reading: ReadOptions = { columns, separator, decimalMark, encoding, sheet, mapping: mapping.value }
-  if (args.saveMapping === undefined) return done(reading)
-  const kept = await keepMapping(args.mappings, wholeMapping(args.saveMapping, reading))
-  return kept.ok ? done(reading) : kept
-}
-
-/** The setup says `ignore` where the reader leaves a column aside. */
-const fromSetup = (columns: SetupFile['columns']): ColumnAnswers =>
-  Object.fromEntries(
-    Object.entries(columns).map(([heading, { channel, unit }]) => [
-      heading,
-      {
-        ...(channel === undefined ? {} : { channel: channel === 'ignore' ? null : channel }),
-        ...(unit === undefined ? {} : { unit }),
-      },
-    ]),
-  )
-
-function together(first: ColumnAnswers, second: ColumnAnswers): ColumnAnswers {
-  const headings = new Set([...Object.keys(first), ...Object.keys(second)])
-  return Object.fromEntries([...headings].map((heading) => [heading, { ...first[heading], ...second[heading] }]))
+  const said: SaidReading = { columns: answers.value, separator, decimalMark, encoding, sheet, mapping: mapping.value }
+  if (args.saveMapping === undefined) return done(said)
+  const kept = await keepMapping(args.mappings, wholeMapping(args.saveMapping, readingWith(said, setup)))
+  return kept.ok ? done(said) : kept
 }
 
 /** What this call said, on top of the mapping that it used. */
 function wholeMapping(name: string, { mapping, ...said }: ReadOptions): NamedMapping {
-  return { ...mapping, ...said, name, columns: together(mapping?.columns ?? {}, said.columns ?? {}) }
+  return { ...mapping, ...said, name, columns: columnsTogether(mapping?.columns ?? {}, said.columns ?? {}) }
 }

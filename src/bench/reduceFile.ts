@@ -1,12 +1,11 @@
 import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
-import { reduceDefaults, reduceRecord } from '../core/reduce/index.ts'
-import { done, failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
-import { type RawRecord, readRecord, readSetup, type SetupFile } from '../io/index.ts'
+import { failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
+import { readSetup, type SetupFile } from '../io/index.ts'
 import { fileProblem } from './fileProblem.ts'
 import { type ReadingArgs, readingOf } from './readingOf.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
-import { sharedBudget } from './sharedBudget.ts'
+import { reduceSource } from './reduceSource.ts'
 
 export interface ReduceFileArgs {
   /** The record. */
@@ -25,14 +24,8 @@ export async function reduceFile(args: ReduceFileArgs, outside: Outside): Promis
   if (!setup.ok) return setup
   const reading = await readingOf(args.reading, setup.value.columns)
   if (!reading.ok) return reading
-  const progress = (share: number, of: number): void => outside.progress('reading', share, of)
-  const record = await readRecord(args.file, { ...reading.value, progress })
-  if (!record.ok) return record
-  try {
-    return reduceRead(record.value, { args, setup: setup.value, outside })
-  } finally {
-    record.value.close()
-  }
+  const given = { reading: reading.value, options: args.options }
+  return reduceSource({ source: args.file, file: basename(args.file), setup: setup.value, given }, outside)
 }
 
 async function readSetupFile(file: string | undefined): Promise<Outcome<SetupFile>> {
@@ -51,37 +44,3 @@ const setupMissing: Problem = {
   what: 'No setup is given, and the record does not tell what was mounted.',
   mend: 'Name it with --setup FILE; "kufe setup balls-on-plate --out setup.yaml" starts one.',
 }
-
-interface Beside {
-  readonly args: ReduceFileArgs
-  readonly setup: SetupFile
-  readonly outside: Outside
-}
-
-function reduceRead(record: RawRecord, { args, setup, outside }: Beside): Outcome<ReducedRecord> {
-  const options: ReduceOptions = { ...reduceDefaults, ...setup.setup.options, ...args.options }
-  const whole = { ...setup.setup, options }
-  const file = basename(args.file)
-  const reduction = reduceRecord(record.channels, whole)
-  if (!reduction.ok) return failed(...reduction.problems.map((problem) => inFile(problem, file)))
-  const { rows, columns, dialect, preamble } = record
-  return done({
-    file,
-    read: { rows, columns, dialect, preamble },
-    setup: whole,
-    options,
-    reduction: reduction.value,
-    curve: null,
-    budget: sharedBudget(reduction.value.points),
-    remarks: [...record.remarks, ...reduction.value.remarks],
-    origin: {
-      raw: record.sha256,
-      setup: setup.sha256,
-      options: { ...options, columns: columns.map(({ heading, unit, channel }) => ({ heading, unit, channel })) },
-      program: outside.program,
-      seed: options.seed,
-    },
-  })
-}
-
-const inFile = (problem: Problem, file: string): Problem => ({ ...problem, place: { file, ...problem.place } })

@@ -1,0 +1,61 @@
+import { reduceDefaults, reduceRecord } from '../core/reduce/index.ts'
+import { done, failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
+import { type RawRecord, readRecord, type SetupFile } from '../io/index.ts'
+import { type Given, givenInOrigin, readingWith } from './given.ts'
+import type { ReducedRecord } from './reducedRecord.ts'
+import { sharedBudget } from './sharedBudget.ts'
+
+/** A record with everything that decides what becomes of it. */
+export interface ReduceSource {
+  /** Path of the file, or its bytes. */
+  readonly source: string | Uint8Array
+  /** Name of the file without its folder. */
+  readonly file: string
+  readonly setup: SetupFile
+  readonly given: Given
+}
+
+/** Reads a record and reduces it to points. All problems of the file at once. */
+export async function reduceSource(from: ReduceSource, outside: Outside): Promise<Outcome<ReducedRecord>> {
+  const progress = (share: number, of: number): void => outside.progress('reading', share, of)
+  const reading = readingWith(from.given.reading, from.setup.columns)
+  const record = await readRecord(from.source, { ...reading, file: from.file, progress })
+  if (!record.ok) return record
+  try {
+    return reduceRead(record.value, from, outside)
+  } finally {
+    record.value.close()
+  }
+}
+
+function reduceRead(record: RawRecord, { file, setup, given }: ReduceSource, outside: Outside): Outcome<ReducedRecord> {
+  const options: ReduceOptions = { ...reduceDefaults, ...setup.setup.options, ...given.options }
+  const whole = { ...setup.setup, options }
+  const reduction = reduceRecord(record.channels, whole)
+  if (!reduction.ok) return failed(...reduction.problems.map((problem) => inFile(problem, file)))
+  const { rows, columns, dialect, preamble } = record
+  const said = givenInOrigin(given)
+  return done({
+    file,
+    read: { rows, columns, dialect, preamble },
+    setup: whole,
+    options,
+    reduction: reduction.value,
+    curve: null,
+    budget: sharedBudget(reduction.value.points),
+    remarks: [...record.remarks, ...reduction.value.remarks],
+    origin: {
+      raw: record.sha256,
+      setup: setup.sha256,
+      options: {
+        ...options,
+        columns: columns.map(({ heading, unit, channel }) => ({ heading, unit, channel })),
+        ...(said === undefined ? {} : { given: said }),
+      },
+      program: outside.program,
+      seed: options.seed,
+    },
+  })
+}
+
+const inFile = (problem: Problem, file: string): Problem => ({ ...problem, place: { file, ...problem.place } })

@@ -28,14 +28,14 @@ const coreRooms = [
   core('numeric', 'terms'),
   core('quantity', 'terms numeric'),
   core('stats', 'terms numeric'),
-  core('material', 'terms numeric', true),
+  core('material', 'terms numeric'),
   core('contact', 'terms numeric material'),
   core('film', 'terms numeric material contact'),
   core('fixture', 'terms numeric material contact'),
   core('rig', 'terms numeric stats material contact film fixture'),
   core('reduce', 'terms numeric quantity stats contact film fixture rig'),
   core('curve', 'terms numeric stats film'),
-  core('plan', 'terms numeric quantity stats material contact film fixture rig curve', true),
+  core('plan', 'terms numeric quantity stats material contact film fixture rig curve'),
 ]
 
 /** `core` by itself means the files right in src/core: the library's entry. */
@@ -48,7 +48,7 @@ export const floors: readonly Floor[] = [
   { room: 'figure', may: rooms('terms quantity'), packages: true, builtins: false },
   { room: 'io', may: wholeCore, packages: true, builtins: true },
   { room: 'store', may: rooms('terms'), packages: true, builtins: true },
-  { room: 'report', may: [...rooms('terms quantity'), 'figure'], packages: true, builtins: true, planned: true },
+  { room: 'report', may: [...rooms('terms quantity'), 'figure'], packages: true, builtins: true },
   { room: 'bench', may: [...wholeCore, 'io', 'store', 'figure', 'report'], packages: true, builtins: true },
   { room: 'server', may: [...wholeCore, 'bench'], packages: true, builtins: true, planned: true },
   { room: 'cli', may: [...wholeCore, 'bench', 'server'], packages: true, builtins: true },

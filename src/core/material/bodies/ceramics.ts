@@ -1,0 +1,78 @@
+import { known } from '../knownValue.ts'
+import { callister, dowling, memory } from '../sources.ts'
+import { asFired, ground, lapped, polished } from './finishes.ts'
+import type { Material } from './material.ts'
+import { gigapascal, hardness, strength } from './valueUnits.ts'
+
+/** Ceramics and hard metal. Their strength is that of bending: they crack before they yield. */
+export const ceramics: readonly Material[] = [
+  {
+    name: 'alumina',
+    synonyms: ['Al2O3', 'aluminium oxide', 'aluminum oxide', 'Aluminiumoxid', 'alumina 99.9'],
+    family: 'ceramic',
+    elasticModulus: gigapascal([372, 380, 400], callister),
+    poissonRatio: known([0.21, 0.22, 0.25], dowling),
+    density: known([3890, 3960, 3980], memory),
+    hardness: [hardness('HV', [1500, 1750, 2000], memory)],
+    strength: strength('flexural', [282, 400, 551], callister),
+    conductivity: known([26, 39, 40], callister),
+    heatCapacity: known([765, 775, 780], callister),
+    finishes: [lapped, polished, ground, asFired],
+    note: '99.9 % pure; 96 % has 303 GPa.',
+  },
+  {
+    name: 'silicon nitride',
+    synonyms: ['Si3N4', 'Siliciumnitrid', 'Siliziumnitrid', 'SSN', 'HIPSN'],
+    family: 'ceramic',
+    elasticModulus: gigapascal([300, 304, 320], callister),
+    poissonRatio: known([0.24, 0.27, 0.3], memory),
+    density: known([3180, 3230, 3300], memory),
+    hardness: [hardness('HV', [1400, 1550, 1700], memory)],
+    strength: strength('flexural', [414, 700, 1000], callister),
+    conductivity: known([20, 30, 33], memory),
+    heatCapacity: known([650, 750, 1100], callister),
+    finishes: [lapped, polished, ground],
+    note: 'Hot pressed as for balls; sintered 414–650 MPa and 1100 J/(kg·K).',
+  },
+  {
+    name: 'zirconia 3Y',
+    synonyms: ['zirconia', 'ZrO2', '3Y-TZP', 'Zirkonoxid', 'Zirconiumdioxid', 'zirconium oxide'],
+    family: 'ceramic',
+    elasticModulus: gigapascal([200, 205, 210], callister),
+    poissonRatio: known([0.3, 0.3, 0.31], memory),
+    density: known([5800, 6000, 6050], memory),
+    hardness: [hardness('HV', [1200, 1250, 1300], memory)],
+    strength: strength('flexural', [800, 1000, 1500], callister),
+    conductivity: known([2, 2.5, 3], memory),
+    heatCapacity: known([400, 481, 500], callister),
+    finishes: [lapped, polished, ground],
+    note: 'Ages in warm water.',
+  },
+  {
+    name: 'silicon carbide',
+    synonyms: ['SiC', 'SSiC', 'Siliciumcarbid', 'Siliziumkarbid'],
+    family: 'ceramic',
+    elasticModulus: gigapascal([207, 396, 483], dowling),
+    poissonRatio: known([0.14, 0.17, 0.22], memory),
+    density: known([3100, 3160, 3210], memory),
+    hardness: [hardness('HV', [2200, 2500, 2800], memory)],
+    strength: strength('flexural', [96, 400, 520], callister),
+    conductivity: known([71, 100, 150], memory),
+    heatCapacity: known([590, 670, 690], callister),
+    finishes: [lapped, polished, ground],
+  },
+  {
+    name: 'tungsten carbide–cobalt',
+    synonyms: ['WC-Co', 'WC-6Co', 'tungsten carbide', 'cemented carbide', 'hard metal', 'Hartmetall', 'Wolframcarbid'],
+    family: 'ceramic',
+    elasticModulus: gigapascal([600, 620, 640], memory),
+    poissonRatio: known([0.21, 0.22, 0.24], memory),
+    density: known([14_900, 14_950, 15_000], memory),
+    hardness: [hardness('HV', [1500, 1580, 1650], memory)],
+    strength: strength('flexural', [2000, 2500, 3000], memory),
+    conductivity: known([80, 90, 110], memory),
+    heatCapacity: known([200, 220, 280], memory),
+    finishes: [lapped, polished, ground],
+    note: '6 % cobalt.',
+  },
+]

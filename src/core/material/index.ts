@@ -16,7 +16,7 @@ export { rootMeanSquareRoughness, roughnessRatios } from './bodies/roughnessRati
 export { type OwnMaterial, ownValue, withOwnMaterials } from './bodies/withOwnMaterials.ts'
 export { type FlowEstimate, type FlowFit, fitFlowLaw } from './flow/fitFlowLaw.ts'
 export { fitFlowLaws, type RankedFlowFit } from './flow/fitFlowLaws.ts'
-export { type FlowParameters, flowLaws, flowParameterFaults, flowViscosity } from './flow/flowLaw.ts'
+export { type FlowParameters, flowFunction, flowLaws, flowParameterFaults, flowViscosity } from './flow/flowLaw.ts'
 export type { FlowPoint } from './flow/flowPoint.ts'
 export { type FlowLaw, type FlowLawName, type FlowParameter, flowLawNames } from './flow/shape.ts'
 export { type KnownValue, type Seen, seenKinds } from './knownValue.ts'

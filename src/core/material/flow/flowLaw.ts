@@ -20,21 +20,28 @@ export const flowLaws: Readonly<Record<FlowLawName, FlowLaw>> = {
 export type FlowParameters = Readonly<Record<string, number>>
 
 /**
- * Viscosity (Pa·s) of a law at a shear rate (1/s). Throws RangeError for a missing or impossible parameter, for a negative
- * rate, and at rest for the laws that are infinite there (power law, Herschel–Bulkley).
+ * Viscosity (Pa·s) as a function of shear rate (1/s), its parameters checked once: for inner loops. Throws RangeError for a
+ * missing or impossible parameter; the function throws for a negative rate, and at rest where the law is infinite there
+ * (power law, Herschel–Bulkley).
  */
-export function flowViscosity(name: FlowLawName, parameters: FlowParameters, shearRate: number): PascalSecond {
+export function flowFunction(name: FlowLawName, parameters: FlowParameters): (shearRate: number) => PascalSecond {
   const law = flowLaws[name]
-  mustNotBeNegative(shearRate, 'shear rate', '1/s')
   const fault = flowParameterFaults(name, parameters)[0]
   if (fault !== undefined) throw new RangeError(`${name}: ${fault}`)
   const values = law.parameters.map(({ name }) => parameters[name])
-  const viscosity = law.viscosity(values, shearRate)
-  if (!(viscosity >= 0 && viscosity < Number.POSITIVE_INFINITY)) {
-    throw new RangeError(`${name} has no viscosity at a shear rate of ${shearRate} 1/s`)
+  return (shearRate) => {
+    mustNotBeNegative(shearRate, 'shear rate', '1/s')
+    const viscosity = law.viscosity(values, shearRate)
+    if (!(viscosity >= 0 && viscosity < Number.POSITIVE_INFINITY)) {
+      throw new RangeError(`${name} has no viscosity at a shear rate of ${shearRate} 1/s`)
+    }
+    return viscosity
   }
-  return viscosity
 }
+
+/** Viscosity (Pa·s) of a law at one shear rate (1/s); refuses as `flowFunction` does. */
+export const flowViscosity = (name: FlowLawName, parameters: FlowParameters, shearRate: number): PascalSecond =>
+  flowFunction(name, parameters)(shearRate)
 
 /** What is missing or impossible about the parameters of a law, one sentence each; empty when it can be used. */
 export function flowParameterFaults(name: FlowLawName, parameters: FlowParameters): readonly string[] {

@@ -1,5 +1,5 @@
 import { type Doubt, doubtAbove, doubtBelow, doubtsFound, type Kelvin, type Ratio } from '../../terms/index.ts'
-import { type FlowParameters, flowLaws, flowViscosity } from '../flow/flowLaw.ts'
+import { type FlowParameters, flowFunction, flowLaws } from '../flow/flowLaw.ts'
 import type { FlowLawName } from '../flow/shape.ts'
 import type { KnownValue } from '../knownValue.ts'
 import type { Span } from '../span.ts'
@@ -26,7 +26,8 @@ export interface FlowCurveParts {
 
 /** A shear-thinning liquid, within 1 K of the temperature of its flow curve. */
 export function flowCurveLiquid(parts: FlowCurveParts): Liquid {
-  const { law, parameters, relativeUncertainty, density, pressureCoefficient, source } = parts
+  const { law, relativeUncertainty, density, pressureCoefficient, source } = parts
+  const viscosityOf = flowFunction(law, parts.parameters)
   return checkedLiquid({
     name: parts.name,
     seen: 'own',
@@ -36,7 +37,7 @@ export function flowCurveLiquid(parts: FlowCurveParts): Liquid {
     ratesBeyond: parts.beyond,
     pressureCoefficient,
     viscosityAt: ({ shearRate, pressure }) => {
-      const viscosity = flowViscosity(law, parameters, shearRate)
+      const viscosity = viscosityOf(shearRate)
       const plain = {
         viscosity,
         viscosityUncertainty: relativeUncertainty === null ? null : relativeUncertainty * viscosity,

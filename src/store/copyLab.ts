@@ -1,5 +1,6 @@
 import { type RawBuilder, sql } from 'kysely'
 import type { Problem, Progress, Sha256 } from '../core/terms/index.ts'
+import type { Staged } from './bytes/byteStore.ts'
 import type { Engine } from './engine.ts'
 import { inBatches } from './inBatches.ts'
 import { rawChanged, rawMissing } from './rawTrouble.ts'
@@ -86,35 +87,35 @@ interface BytesCopy {
   readonly options: CopyOptions
 }
 
+/** Records copied before the disk is waited for. */
+const atOnce = 32
+
 async function copyBytes(source: Engine, target: Engine, { from, to, options }: BytesCopy) {
   const { progress = () => {} } = options
   const raws = await from.selectFrom('raw').select('sha256').orderBy('change').execute()
   const problems: Problem[] = []
-  let bytes = 0
-  for (const [i, { sha256 }] of raws.entries()) {
-    const size = await copyOne(source, target, { sha256, to, problems })
-    bytes += size
-    progress('records', i + 1, raws.length)
+  let [bytes, done] = [0, 0]
+  for (let first = 0; first < raws.length; first += atOnce) {
+    const staged: Staged[] = []
+    for (const { sha256 } of raws.slice(first, first + atOnce)) {
+      const copied = await stageCopy(source, target, sha256)
+      if ('kind' in copied) problems.push(copied)
+      else staged.push(copied)
+      progress('records', ++done, raws.length)
+    }
+    await target.raw.harden(staged)
+    await target.raw.settle(to, staged)
+    bytes += staged.reduce((sum, { size }) => sum + size, 0)
   }
   return { raws: raws.length - problems.length, bytes, problems }
 }
 
-async function copyOne(
-  source: Engine,
-  target: Engine,
-  { sha256, to, problems }: { readonly sha256: Sha256; readonly to: Writing; readonly problems: Problem[] },
-): Promise<number> {
+/** The bytes on their way into the copy, or what is wrong with them. */
+async function stageCopy(source: Engine, target: Engine, sha256: Sha256): Promise<Staged | Problem> {
   const pieces = await source.raw.read(sha256)
-  if (pieces === undefined) {
-    problems.push(storeProblem('rawMissing', rawMissing(source, sha256)))
-    return 0
-  }
+  if (pieces === undefined) return storeProblem('rawMissing', rawMissing(source, sha256))
   const staged = await target.raw.stage(pieces)
-  if (staged.sha256 === sha256) await target.raw.settle(to, [staged])
-  else {
-    staged.discard()
-    problems.push(storeProblem('rawChanged', rawChanged(source, sha256)))
-    return 0
-  }
-  return staged.size
+  if (staged.sha256 === sha256) return staged
+  staged.discard()
+  return storeProblem('rawChanged', rawChanged(source, sha256))
 }

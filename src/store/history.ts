@@ -27,6 +27,7 @@ export interface HistoryFilter {
   readonly id?: string
   /** Only changes with a higher number, for pages. */
   readonly after?: number
+  /** 1,000 by default. */
   readonly limit?: number
 }
 

@@ -28,9 +28,12 @@ export function keepRecords(
     const incoming: Incoming[] = []
     try {
       for (const record of records) incoming.push(await takeIn(engine, record))
-      const added = incoming.every(({ staged }) => staged === undefined)
-        ? new Set<Sha256>()
-        : await engine.write((writing) => keepNew(engine, writing, { incoming, change }))
+      const staged = incoming.flatMap((one) => one.staged ?? [])
+      await engine.raw.harden(staged)
+      const added =
+        staged.length === 0
+          ? new Set<Sha256>()
+          : await engine.write((writing) => keepNew(engine, writing, { incoming, change }))
       return await answer(engine, incoming, added)
     } finally {
       for (const { staged } of incoming) staged?.discard()

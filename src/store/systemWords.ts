@@ -51,7 +51,7 @@ const postgresKinds: readonly (readonly [RegExp, Known])[] = [
   [/^(53100)$/, 'diskFull'],
   [/^(25006|42501)$/, 'labReadOnly'],
   [/^(08...|57P0[1-5]|53300)$/, 'labUnreachable'],
-  [/^(28...|3D000)$/, 'labRefused'],
+  [/^(28...|3D000|3F000)$/, 'labRefused'],
   [/^(XX00[12])$/, 'labDamaged'],
 ]
 

@@ -1,7 +1,8 @@
 import { chmodSync, existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, onTestFinished, test } from 'vitest'
-import { newLab } from '../../src/store/index.ts'
+import { laterMigrations } from '../../scripts/testMigrations.ts'
+import { newLab, openLab } from '../../src/store/index.ts'
 import { change, freshLab, kinds, openedLab, opening, rawBytes, temporaryFolder, value, workshop } from './engines.ts'
 import { noMount, smallDisk } from './smallDisk.ts'
 
@@ -45,6 +46,7 @@ test('a lab in a read-only folder can be read, and says why it cannot be changed
     await reader.tidy('2026-11-25T10:00:00Z'),
   ]
   expect(refused.flatMap(kinds)).toEqual(refused.map(() => 'labReadOnly'))
+  expect(kinds(await openLab(where, { ...opening, migrations: laterMigrations }))).toEqual(['labReadOnly'])
   const to = join(temporaryFolder(), 'copy')
   expect(value(await reader.backup(to))).toMatchObject({ raws: 1, problems: [] })
   value(await (await openedLab(to)).samples.add({ id: 'a', title: 'A' }, change(3)))

@@ -1,19 +1,9 @@
-import {
-  closeSync,
-  createReadStream,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-  statSync,
-} from 'node:fs'
+import { closeSync, createReadStream, mkdirSync, openSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Sha256 } from '../../core/terms/index.ts'
 import { refuse } from '../storeProblem.ts'
 import type { ByteStore, Bytes, Staged } from './byteStore.ts'
-import { syncFolder, writeAll } from './durableFile.ts'
+import { syncAll, writeAll } from './durableFile.ts'
 import { passPieces } from './pieces.ts'
 
 interface StagedFile extends Staged {
@@ -24,8 +14,8 @@ const checksumName = /^[0-9a-f]{64}$/
 
 /**
  * Bytes as files `ab/abcdef…` of a folder, called after their checksum.
- * Staging writes `incoming/….part` and waits for the disk; settling renames it and waits for the folders, so a row that
- * was committed after that never names a file which is not all there. A kill in between leaves a file that no row names.
+ * They are written to `incoming/….part` and the disk is waited for; settling renames them and waits for the folders. A row
+ * that is committed after that never names a file which is not all there. A kill in between leaves one that no row names.
  */
 export class FolderBytes implements ByteStore {
   readonly #root: string
@@ -43,7 +33,6 @@ export class FolderBytes implements ByteStore {
     const { file, handle } = this.#openPart()
     try {
       const { sha256, size } = await passPieces(bytes, (piece) => writeAll(handle, piece))
-      if (this.#durable) fsyncSync(handle)
       const staged = { sha256, size, discard: () => this.#discard(staged) }
       this.#staged.set(staged, { ...staged, file })
       return staged
@@ -55,19 +44,23 @@ export class FolderBytes implements ByteStore {
     }
   }
 
+  async harden(staged: readonly Staged[]): Promise<void> {
+    if (!this.#durable) return
+    const files = staged.map((one) => this.#heldOf(one).file)
+    await syncAll(files, 'files').catch(refuseTidied)
+  }
+
   async settle(_writing: unknown, staged: readonly Staged[]): Promise<void> {
     const folders = new Set([this.#root]) // always: a folder in it may be new, and its maker may have been killed
     for (const one of staged) {
-      const held = this.#staged.get(one)
-      if (held === undefined)
-        throw new RangeError(`the bytes ${one.sha256} were not staged here, or are settled already`)
+      const { file } = this.#heldOf(one)
       const folder = join(this.#root, one.sha256.slice(0, 2))
       mkdirSync(folder, { recursive: true })
-      this.#rename(held.file, join(folder, one.sha256))
+      rename(file, join(folder, one.sha256))
       this.#staged.delete(one)
       folders.add(folder)
     }
-    if (this.#durable) for (const folder of folders) syncFolder(folder)
+    if (this.#durable) await syncAll([...folders], 'folders')
   }
 
   async read(sha256: Sha256): Promise<AsyncIterable<Uint8Array> | undefined> {
@@ -103,6 +96,12 @@ export class FolderBytes implements ByteStore {
     return join(this.#root, sha256.slice(0, 2), sha256)
   }
 
+  #heldOf(staged: Staged): StagedFile {
+    const held = this.#staged.get(staged)
+    if (held !== undefined) return held
+    throw new RangeError(`the bytes ${staged.sha256} were not staged here, or are settled already`)
+  }
+
   #incoming(): string {
     const folder = join(this.#root, 'incoming')
     mkdirSync(folder, { recursive: true })
@@ -121,23 +120,28 @@ export class FolderBytes implements ByteStore {
     }
   }
 
-  #rename(from: string, to: string): void {
-    try {
-      renameSync(from, to)
-    } catch (error) {
-      if (!(error instanceof Error && 'code' in error && error.code === 'ENOENT')) throw error
-      refuse('changedMeanwhile', {
-        place: { file: from },
-        what: 'Somebody tidied the lab while this was on its way in; nothing of it was kept.',
-        mend: 'Add it again.',
-      })
-    }
-  }
-
   #discard(staged: Staged): void {
     const held = this.#staged.get(staged)
     if (held === undefined) return
     this.#staged.delete(staged)
     rmSync(held.file, { force: true })
   }
+}
+
+function rename(from: string, to: string): void {
+  try {
+    renameSync(from, to)
+  } catch (error) {
+    refuseTidied(error)
+  }
+}
+
+/** A file of ours that is gone was taken for left over; every other error is thrown on. */
+function refuseTidied(error: unknown): never {
+  if (!(error instanceof Error && 'code' in error && error.code === 'ENOENT')) throw error
+  return refuse('changedMeanwhile', {
+    place: 'path' in error ? { file: String(error.path) } : {},
+    what: 'Somebody tidied the lab while this was on its way in; nothing of it was kept.',
+    mend: 'Add it again.',
+  })
 }

@@ -39,6 +39,8 @@ export class TableBytes implements ByteStore {
     }
   }
 
+  async harden(): Promise<void> {} // the commit does
+
   async settle(writing: Writing, staged: readonly Staged[]): Promise<void> {
     for (const one of staged) {
       const held = this.#held.get(one)

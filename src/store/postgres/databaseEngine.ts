@@ -40,7 +40,9 @@ export class DatabaseEngine implements Engine {
       connectionTimeoutMillis: connectPatience,
       types,
     })
-    pool.on('error', () => {}) // an idle connection broke: the next query gets a new one or says why not
+    // A connection that breaks says so to whoever uses it next; without a listener it would end the process.
+    pool.on('error', () => {})
+    pool.on('connect', (client) => client.on('error', () => {}))
     this.#kysely = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) })
     this.read = this.#kysely
     this.raw = new TableBytes(this.read, 'raw_parts')

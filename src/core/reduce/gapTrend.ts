@@ -1,7 +1,7 @@
 import { correlatedFit, correlationLikelihood } from './estimate/correlatedFit.ts'
 import { laggedProducts } from './estimate/laggedProducts.ts'
 import { noiseCorrelation } from './estimate/noiseCorrelation.ts'
-import type { Signals } from './signals.ts'
+import type { SignalSource, Signals } from './signals.ts'
 
 /** How the gap moved over the kept rows of a step, m. */
 export interface GapTrend {
@@ -15,26 +15,20 @@ export interface GapTrend {
 
 /** Rows that are enough for a straight line. */
 const mostRows = 4_000
+const fewestRows = 8
 
-/** Straight line and once-per-turn run-out of the gap over the kept rows of a step. */
-export function gapTrend(signals: Signals, from: number): GapTrend | undefined {
-  if (signals.gap === null) return undefined
-  const stride = Math.max(1, Math.floor((signals.gap.length - from) / mostRows))
-  const rows: number[] = []
-  for (let i = from; i < signals.gap.length; i += stride) if (!Number.isNaN(signals.gap[i])) rows.push(i)
-  if (rows.length < 8) return undefined
-  const gap = signals.gap
-  const time = Float64Array.from(rows, (i) => signals.time[i])
-  const span = time[time.length - 1] - time[0]
-  const turns = Math.abs(signals.angle[rows[rows.length - 1]] - signals.angle[rows[0]]) / (2 * Math.PI)
-  const level = Float64Array.from(rows, (i) => gap[i])
-  const mean = level.reduce((a, b) => a + b, 0) / level.length
-  const columns = [new Float64Array(rows.length).fill(1), time.map((t) => (t - time[0]) / span - 0.5)]
-  if (turns >= 1) {
-    columns.push(Float64Array.from(rows, (i) => Math.cos(signals.angle[i])))
-    columns.push(Float64Array.from(rows, (i) => Math.sin(signals.angle[i])))
-  }
-  const products = laggedProducts([...columns, level.map((value) => (value - mean) * 1e6)])
+/** Straight line and once-per-turn run-out of the gap over rows `from` to `to`. */
+export function gapTrend(source: SignalSource, from: number, to: number): GapTrend | undefined {
+  if (!source.hasGap) return undefined
+  const { time, angle, gap } = someRows(source, from, to)
+  const last = gap.length - 1
+  if (gap.length < fewestRows) return undefined
+  const span = time[last] - time[0]
+  const turns = Math.abs(angle[last] - angle[0]) / (2 * Math.PI)
+  const mean = gap.reduce((a, b) => a + b, 0) / gap.length
+  const columns = [new Float64Array(gap.length).fill(1), time.map((t) => (t - time[0]) / span - 0.5)]
+  if (turns >= 1) columns.push(angle.map(Math.cos), angle.map(Math.sin))
+  const products = laggedProducts([...columns, gap.map((value) => (value - mean) * 1e6)])
   const noise = noiseCorrelation([correlationLikelihood(products)])
   const fit = correlatedFit(products, noise.steps[0].correlation)
   if (fit === undefined || !(span > 0))
@@ -46,4 +40,27 @@ export function gapTrend(signals: Signals, from: number): GapTrend | undefined {
     runOut: turns >= 1 ? Math.hypot(fit.coefficients[2], fit.coefficients[3]) * 1e-6 : Number.NaN,
     mean,
   }
+}
+
+/** Every so many rows, those without a gap left out. */
+function someRows(
+  source: SignalSource,
+  from: number,
+  to: number,
+): Pick<Signals, 'time' | 'angle'> & { gap: Float64Array } {
+  const stride = Math.max(1, Math.floor((to - from) / mostRows))
+  const rows = Math.ceil(Math.max(0, to - from) / stride)
+  const [time, angle, gap] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)]
+  let next = from
+  let count = 0
+  for (const page of source.pages(from, to)) {
+    for (; next < page.from + page.rows; next += stride) {
+      const i = next - page.from
+      gap[count] = page.gap?.[i] ?? Number.NaN
+      if (Number.isNaN(gap[count])) continue
+      time[count] = page.time[i]
+      angle[count++] = page.angle[i]
+    }
+  }
+  return { time: time.subarray(0, count), angle: angle.subarray(0, count), gap: gap.subarray(0, count) }
 }

@@ -7,7 +7,9 @@ import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
 import type { StepResult } from './estimate/stepResult.ts'
 import type { PooledHarmonic, StepHarmonic } from './estimate/turnRipple.ts'
-import type { Signals } from './signals.ts'
+import type { GapTrend } from './gapTrend.ts'
+import { pagedMean } from './pagedMean.ts'
+import type { SignalSource } from './signals.ts'
 import type { ZeroCorrections } from './zero/corrections.ts'
 
 /** What a point is made from, and what its remarks need. */
@@ -20,6 +22,8 @@ export interface PointContext {
   readonly record: RecordFriction
   /** Place of the step among the slides. */
   readonly index: number
+  /** How the gap moved in each step. */
+  readonly gapTrends: readonly (GapTrend | undefined)[]
   /** Largest amplitude of the gap's run-out seen in the record, m. */
   readonly gapRunOut: number
   readonly sampleInterval: number
@@ -30,10 +34,15 @@ export type BarePoint = Omit<Point, 'remarks' | 'trusted' | 'direction'>
 
 const coverage = 0.975
 
+/** First row of the record that the friction of a step is made from; the end of the step where none is. */
+export const keptFrom = ({ rows, from }: StepResult): number =>
+  rows.begins.length > from ? rows.step.from + rows.begins[from] : rows.step.to
+
 /** The numbers of a point from the estimate of its step. */
-export function barePoint(result: StepResult, signals: Signals, context: PointContext): BarePoint {
+export function barePoint(result: StepResult, source: SignalSource, context: PointContext): BarePoint {
   const { rows, from, estimate, products } = result
-  const keptFrom = rows.kept[from * rows.block] ?? rows.step.to - rows.step.from
+  const kept = keptFrom(result)
+  const { to } = rows.step
   const { speed } = result
   const friction = estimate === undefined ? null : estimate.friction
   const shared =
@@ -68,12 +77,12 @@ export function barePoint(result: StepResult, signals: Signals, context: PointCo
     duration: (rows.time.length - from) * rows.block * context.sampleInterval,
     torque: meanFrom(rows.tangential, from) * context.geometry.loadFactor * context.geometry.lever,
     axialForce: estimate?.force ?? meanFrom(rows.force, from),
-    gap: signals.gap === null ? null : finiteMean(signals.gap, keptFrom),
-    temperature: signals.temperature === null ? null : finiteMean(signals.temperature, keptFrom),
+    gap: numberOrNull(pagedMean(source.pages(kept, to), ({ gap }) => gap)),
+    temperature: numberOrNull(pagedMean(source.pages(kept, to), ({ temperature }) => temperature)),
     autocorrelationTime: estimate === undefined ? null : result.correlationTime * rows.block,
     frictionHarmonics: friction1,
     forceHarmonics: force1,
-    rows: { from: rows.step.from, to: rows.step.to, kept: rows.step.from + keptFrom },
+    rows: { from: rows.step.from, to, kept },
   }
 }
 
@@ -139,13 +148,4 @@ function meanFrom(values: Float64Array, from: number): number {
   return values.length > from ? sum / (values.length - from) : 0
 }
 
-function finiteMean(values: Float64Array, from: number): number | null {
-  let sum = 0
-  let count = 0
-  for (let i = from; i < values.length; i++) {
-    if (Number.isNaN(values[i])) continue
-    sum += values[i]
-    count++
-  }
-  return count === 0 ? null : sum / count
-}
+const numberOrNull = (value: number): number | null => (Number.isNaN(value) ? null : value)

@@ -2,7 +2,6 @@ import type { Point, Remark } from '../terms/index.ts'
 import { fewestKept } from './estimate/learned.ts'
 import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
-import { gapTrend } from './gapTrend.ts'
 import { type BarePoint, type PointContext, rippleAmplitude } from './point.ts'
 import { belowTorqueFloor } from './remarks/belowTorqueFloor.ts'
 import { contactLost } from './remarks/contactLost.ts'
@@ -18,7 +17,7 @@ import { ceilingSeen, torqueAtCeiling } from './remarks/torqueAtCeiling.ts'
 import { turnRipple } from './remarks/turnRipple.ts'
 import { partialTurnShare, underOneTurn } from './remarks/underOneTurn.ts'
 import { windUp } from './remarks/windUp.ts'
-import type { Signals } from './signals.ts'
+import type { SignalSource } from './signals.ts'
 
 /** Kinds after which a point must not carry the curve. */
 const distrusted: ReadonlySet<Remark['kind']> = new Set([
@@ -44,10 +43,9 @@ export function torqueFloorOf(bare: BarePoint, context: PointContext): number {
 }
 
 /** The point with everything that was found on it. */
-export function pointOf(bare: BarePoint, signals: Signals, context: PointContext): Point {
+export function pointOf(bare: BarePoint, source: SignalSource, context: PointContext): Point {
   const result = context.record.steps[context.index]
-  const keptFrom = bare.rows.kept - bare.rows.from
-  const ceiling = ceilingSeen(signals.torque, keptFrom, context.setup.rig.torque.ceiling)
+  const ceiling = ceilingSeen(source, bare.rows, context.setup.rig.torque.ceiling)
   const remarks = [
     tooFewSamples({ rows: result.rows.force.length - result.from, step: bare.step }, fewestKept),
     speedRemark(result, context),
@@ -58,15 +56,15 @@ export function pointOf(bare: BarePoint, signals: Signals, context: PointContext
       sampleInterval: context.sampleInterval,
     }),
     torqueAtCeiling(ceiling, bare.step),
-    ...frictionRemarks(bare, signals, context),
+    ...frictionRemarks(bare, source, context),
     temperatureOff(bare, context.setup.run.temperature, context.options.temperatureTolerance),
-    gapRemark(bare, signals, context),
+    gapRemark(bare, context),
   ].filter((remark) => remark !== undefined)
   const trusted = bare.friction !== null && ceiling.keptRows === 0 && !remarks.some((r) => distrusted.has(r.kind))
   return { ...bare, direction: 1, trusted, remarks }
 }
 
-function frictionRemarks(bare: BarePoint, signals: Signals, context: PointContext): (Remark | undefined)[] {
+function frictionRemarks(bare: BarePoint, source: SignalSource, context: PointContext): (Remark | undefined)[] {
   const { setup, options, record, index } = context
   const result = record.steps[index]
   if (bare.friction === null || result.products === undefined) return []
@@ -80,7 +78,7 @@ function frictionRemarks(bare: BarePoint, signals: Signals, context: PointContex
     ...at,
   })
   const amplitude = rippleAmplitude(record, bare.friction)
-  const acceleration = meanAcceleration(signals, bare.rows.kept - bare.rows.from)
+  const acceleration = meanAcceleration(source, bare)
   const inertia = context.corrections.inertia
   return [
     belowTorqueFloor({ torque: bare.torque, ...at }, torqueFloorOf(bare, context)),
@@ -132,16 +130,17 @@ function speedRemark(result: StepResult, { options }: PointContext): Remark | un
   )
 }
 
-function gapRemark(bare: BarePoint, signals: Signals, context: PointContext): Remark | undefined {
-  const trend = gapTrend(signals, bare.rows.kept - bare.rows.from)
+function gapRemark(bare: BarePoint, context: PointContext): Remark | undefined {
+  const trend = context.gapTrends[context.index]
   if (trend === undefined) return undefined
   const runOut = bare.turns >= 1 ? 0 : context.gapRunOut
   return gapCreep({ ...trend, runOut, step: bare.step }, context.options.gapCreepLimit)
 }
 
 /** Mean angular acceleration over the kept rows, rad/s². */
-function meanAcceleration(signals: Signals, from: number): number {
-  const last = signals.time.length - 1
-  const span = signals.time[last] - signals.time[from]
-  return span > 0 ? (signals.angularVelocity[last] - signals.angularVelocity[from]) / span : 0
+export function meanAcceleration(source: SignalSource, { rows: { kept, to } }: Pick<Point, 'rows'>): number {
+  if (to - kept < 2) return 0
+  const change = (signal: SignalSource['time']): number => signal(to - 1, to)[0] - signal(kept, kept + 1)[0]
+  const span = change(source.time)
+  return span > 0 ? change(source.speed) / span : 0
 }

@@ -1,7 +1,6 @@
 import { fixtureGeometry } from '../fixture/index.ts'
 import type { Channels, Reduction, Setup, Step } from '../terms/index.ts'
 import { reduceDefaults } from './defaults.ts'
-import { correctedTorque } from './estimate/stepRows.ts'
 import { loadOf } from './recordStretches.ts'
 import { type SignalSource, signalSource } from './signals.ts'
 import {
@@ -14,6 +13,7 @@ import {
   turnSpan,
 } from './turnMap.ts'
 import { type StepTurns, turnsByStep } from './turnsByStep.ts'
+import { correctedTorque } from './zero/correctedTorque.ts'
 import { valueAt } from './zero/corrections.ts'
 
 /** What a turn map may show, after zeroes, blank and inertia. */

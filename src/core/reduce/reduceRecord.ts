@@ -14,9 +14,9 @@ import { reduceDefaults } from './defaults.ts'
 import { type RecordFriction, recordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
 import { stepRows } from './estimate/stepRows.ts'
-import { gapTrend } from './gapTrend.ts'
-import { barePoint, isRippleSeen, type PointContext, rippleAmplitude } from './point.ts'
-import { pointOf, torqueFloorOf } from './pointRemarks.ts'
+import { type GapTrend, gapTrend } from './gapTrend.ts'
+import { barePoint, isRippleSeen, keptFrom, type PointContext, rippleAmplitude } from './point.ts'
+import { meanAcceleration, pointOf, torqueFloorOf } from './pointRemarks.ts'
 import { recordRemarks } from './recordRemarks.ts'
 import { segment } from './segment/segment.ts'
 import { type SignalSource, signalSource } from './signals.ts'
@@ -43,7 +43,7 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
   const corrections = { forceZero: forceZero(steps, source), blank, inertia: inertia ?? 0 }
   const orders = [...new Set([1, 2, 3, geometry.contacts])].sort((a, b) => a - b)
   const rows = slides.map((step) =>
-    stepRows(step, source.signals(step.from, step.to), {
+    stepRows(step, source, {
       geometry,
       corrections,
       load,
@@ -56,15 +56,18 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     orders,
     cutWarmUp: how !== 'ramp',
   })
-  const common = { setup, options, geometry, corrections, load, record, sampleInterval: source.sampleInterval }
-  const points = pointsOf(source, { ...common, gapRunOut: gapRunOut(record, source) })
+  const gapTrends = record.steps.map((result) => gapTrend(source, keptFrom(result), result.rows.step.to))
+  const gapRunOut = largestRunOut(record, gapTrends)
+  const { sampleInterval } = source
+  const common = { setup, options, geometry, corrections, load, record, sampleInterval, gapTrends, gapRunOut }
+  const points = pointsOf(source, common)
   const context = {
     ...common,
     lever: geometry.lever,
     ripple: points.map((point) => rippleAmplitude(record, point.friction ?? Number.NaN)),
     rippleSeen: isRippleSeen(record),
-    floors: points.map((point, index) => torqueFloorOf(point, { ...common, index, gapRunOut: 0 })),
-    accelerations: points.map((point) => accelerationOver(source, point)),
+    floors: points.map((point, index) => torqueFloorOf(point, { ...common, index })),
+    accelerations: points.map((point) => meanAcceleration(source, point)),
   }
   const wantsTurns = points.some((point) => point.turns < 1)
   return done({
@@ -75,7 +78,7 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     torqueBlank: blank,
     ripple: rippleOf(record),
     noiseCorrelation: record.noise.centre,
-    sampleInterval: source.sampleInterval,
+    sampleInterval,
     window: believableWindow(points, context),
     remarks: recordRemarks({ source, corrections, setup, options, points, load, wantsTurns }),
   })
@@ -83,10 +86,8 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
 
 function pointsOf(source: SignalSource, common: Omit<PointContext, 'index'>): Point[] {
   const points = common.record.steps.map((result, index) => {
-    const { step } = result.rows
-    const signals = source.signals(step.from, step.to)
     const context = { ...common, index }
-    return pointOf(barePoint(result, signals, context), signals, context)
+    return pointOf(barePoint(result, source, context), source, context)
   })
   return points.map((point, i) => ({
     ...point,
@@ -98,23 +99,9 @@ const directionFrom = (before: Point, after: Point): 1 | -1 =>
   after.slidingSpeed < before.slidingSpeed * 0.98 ? -1 : 1
 
 /** Largest run-out of the gap over the steps that hold a turn, m. */
-function gapRunOut(record: RecordFriction, source: SignalSource): number {
-  if (!source.hasGap) return 0
-  const seen = record.steps.flatMap(({ rows, from, products }) => {
-    if (products === undefined || products.turns < 1) return []
-    const trend = gapTrend(source.signals(rows.step.from, rows.step.to), rows.kept[from * rows.block] ?? 0)
-    return trend === undefined || Number.isNaN(trend.runOut) ? [] : [trend.runOut]
-  })
-  return Math.max(0, ...seen)
-}
-
-function accelerationOver(source: SignalSource, point: Point): number {
-  const { kept, to } = point.rows
-  if (to - kept < 2) return 0
-  const time = source.time(kept, to)
-  const speed = source.speed(kept, to)
-  const last = time.length - 1
-  return time[last] > time[0] ? (speed[last] - speed[0]) / (time[last] - time[0]) : 0
+function largestRunOut(record: RecordFriction, trends: readonly (GapTrend | undefined)[]): number {
+  const seen = trends.filter((trend, s) => (record.steps[s].products?.turns ?? 0) >= 1 && trend !== undefined)
+  return seen.reduce((most, trend) => (trend !== undefined && trend.runOut > most ? trend.runOut : most), 0)
 }
 
 function rippleOf(record: RecordFriction): RecordRipple[] {

@@ -1,5 +1,7 @@
 import type { FixtureGeometry } from '../fixture/index.ts'
-import type { Channels, Setup } from '../terms/index.ts'
+import { nthSmallest } from '../numeric/index.ts'
+import type { ChannelName, Channels, Setup } from '../terms/index.ts'
+import { integratedAngle, type Reader } from './integratedAngle.ts'
 
 /** The rows of one stretch in the quantities that the reduction works with, SI. */
 export interface Signals {
@@ -13,6 +15,12 @@ export interface Signals {
   readonly temperature: Float64Array | null
 }
 
+/** Signals of consecutive rows, the first of which is `from`. */
+export interface SignalPage extends Signals {
+  readonly from: number
+  readonly rows: number
+}
+
 /** Gives the signals of rows `from` to `to`, whatever channels the record has. */
 export interface SignalSource {
   readonly rows: number
@@ -21,12 +29,15 @@ export interface SignalSource {
   readonly hasGap: boolean
   readonly sampleInterval: number
   readonly signals: (from: number, to: number) => Signals
+  /** The same in pages, read as they are asked for; what a page gives is gone with the next one. */
+  readonly pages: (from: number, to: number) => Iterable<SignalPage>
   readonly time: (from: number, to: number) => Float64Array
   readonly speed: (from: number, to: number) => Float64Array
   readonly force: (from: number, to: number) => Float64Array
-  /** Throws RangeError where the record has no gap channel; ask `hasGap` first. */
-  readonly gap: (from: number, to: number) => Float64Array
 }
+
+/** Rows of one page: few enough that all its columns stay near the processor. */
+const pageRows = 16_384
 
 /**
  * Friction force becomes torque by the lever, sliding speed becomes angular velocity; what the record lacks is taken
@@ -34,98 +45,130 @@ export interface SignalSource {
  * been left out by the reader.
  */
 export function signalSource(channels: Channels, setup: Setup, geometry: FixtureGeometry): SignalSource {
-  const has = new Set(channels.names)
-  const lever = geometry.lever
-  const constant = (value: number, from: number, to: number) => new Float64Array(to - from).fill(value)
-  const speed = (from: number, to: number) => {
-    if (has.has('angularVelocity')) return channels.read('angularVelocity', from, to)
-    if (has.has('slidingSpeed')) return channels.read('slidingSpeed', from, to).map((v) => v / lever)
-    return constant(setup.run.angularVelocity ?? Number.NaN, from, to)
-  }
-  const torque = (from: number, to: number) =>
-    has.has('torque')
-      ? channels.read('torque', from, to)
-      : channels.read('frictionForce', from, to).map((force) => force * lever)
-  const force = (from: number, to: number) =>
-    has.has('axialForce')
-      ? channels.read('axialForce', from, to)
-      : constant(setup.run.axialForce ?? Number.NaN, from, to)
-  const time = (from: number, to: number) => channels.read('time', from, to)
-  const optional = (name: 'gap' | 'temperature', from: number, to: number) =>
-    has.has(name) ? channels.read(name, from, to) : null
-  const turned = has.has('angle') ? undefined : integratedAngle(channels.rows, time, speed)
+  const readers = readersOf(channels, setup, geometry.lever)
+  const signals = (from: number, to: number): SignalPage => new ReadSignals(readers, { from, rows: to - from })
   return {
     rows: channels.rows,
-    hasAngle: has.has('angle'),
-    hasForce: has.has('axialForce'),
-    hasGap: has.has('gap'),
-    sampleInterval: typicalInterval(time, channels.rows),
+    hasAngle: channels.names.includes('angle'),
+    hasForce: channels.names.includes('axialForce'),
+    hasGap: channels.names.includes('gap'),
+    sampleInterval: typicalInterval(readers.time, channels.rows),
+    time: readers.time,
+    speed: readers.angularVelocity,
+    force: readers.axialForce,
+    signals,
+    *pages(from, to) {
+      const rooms = new Map<keyof Signals, Float64Array>()
+      for (let start = from; start < to; start += pageRows) {
+        yield new ReadSignals(readers, { from: start, rows: Math.min(pageRows, to - start), rooms })
+      }
+    },
+  }
+}
+
+type Readers = { readonly [Name in keyof Signals]: null extends Signals[Name] ? Reader | null : Reader }
+
+function readersOf(channels: Channels, setup: Setup, lever: number): Readers {
+  const has = (name: ChannelName) => channels.names.includes(name)
+  const channel =
+    (name: ChannelName): Reader =>
+    (from, to, room) => {
+      if (room === undefined || channels.readInto === undefined) return channels.read(name, from, to)
+      const out = room.subarray(0, to - from)
+      channels.readInto(name, from, out)
+      return out
+    }
+  const changed =
+    (reader: Reader, change: (value: number) => number): Reader =>
+    (from, to, room) => {
+      const values = reader(from, to, room)
+      const out = room === undefined ? new Float64Array(values.length) : room.subarray(0, values.length)
+      for (let i = 0; i < out.length; i++) out[i] = change(values[i])
+      return out
+    }
+  const constant =
+    (value = Number.NaN): Reader =>
+    (from, to) =>
+      new Float64Array(to - from).fill(value)
+  const time = channel('time')
+  const angularVelocity = has('angularVelocity')
+    ? channel('angularVelocity')
+    : has('slidingSpeed')
+      ? changed(channel('slidingSpeed'), (speed) => speed / lever)
+      : constant(setup.run.angularVelocity)
+  return {
     time,
-    speed,
-    force,
-    gap: (from, to) => channels.read('gap', from, to),
-    signals: (from, to) => ({
-      time: time(from, to),
-      angularVelocity: speed(from, to),
-      torque: torque(from, to),
-      axialForce: force(from, to),
-      angle: turned === undefined ? channels.read('angle', from, to) : turned(from, to),
-      gap: optional('gap', from, to),
-      temperature: optional('temperature', from, to),
-    }),
+    angularVelocity,
+    torque: has('torque') ? channel('torque') : changed(channel('frictionForce'), (force) => force * lever),
+    axialForce: has('axialForce') ? channel('axialForce') : constant(setup.run.axialForce),
+    angle: has('angle') ? channel('angle') : integratedAngle(channels.rows, time, angularVelocity),
+    gap: has('gap') ? channel('gap') : null,
+    temperature: has('temperature') ? channel('temperature') : null,
   }
 }
 
-type Reader = (from: number, to: number) => Float64Array<ArrayBufferLike>
+/** Reads each signal when it is first asked for. */
+class ReadSignals implements SignalPage {
+  readonly from: number
+  readonly rows: number
+  readonly #readers: Readers
+  readonly #rooms: Map<keyof Signals, Float64Array> | undefined
+  readonly #read = new Map<keyof Signals, Float64Array>()
 
-const pageRows = 65_536
+  constructor(
+    readers: Readers,
+    { from, rows, rooms }: { from: number; rows: number; rooms?: Map<keyof Signals, Float64Array> },
+  ) {
+    this.#readers = readers
+    this.from = from
+    this.rows = rows
+    this.#rooms = rooms
+  }
 
-/**
- * Angle as the running integral of the speed (trapezoids), kept as one start value a page so that long records need
- * no column of their own. Time that restarts at a step adds nothing.
- */
-function integratedAngle(rows: number, time: Reader, speed: Reader): Reader {
-  const starts: number[] = [0]
-  const page = (index: number): Float64Array => {
-    const from = index * pageRows
-    const to = Math.min(rows, from + pageRows)
-    // One row before, so that pages join without a seam.
-    const back = from === 0 ? 0 : 1
-    const t = time(from - back, to)
-    const w = speed(from - back, to)
-    const angle = new Float64Array(to - from)
-    let sum = starts[index]
-    for (let i = 0; i < angle.length; i++) {
-      const j = i + back
-      if (j > 0) sum += Math.max(0, t[j] - t[j - 1]) * 0.5 * (w[j] + w[j - 1])
-      angle[i] = sum
-    }
-    starts[index + 1] = sum
-    return angle
+  get time(): Float64Array {
+    return this.#signal('time', this.#readers.time)
   }
-  let last: { index: number; angle: Float64Array } = { index: -1, angle: new Float64Array(0) }
-  const cached = (index: number) => {
-    if (last.index !== index) last = { index, angle: page(index) }
-    return last.angle
+  get angularVelocity(): Float64Array {
+    return this.#signal('angularVelocity', this.#readers.angularVelocity)
   }
-  return (from, to) => {
-    const out = new Float64Array(to - from)
-    const first = Math.floor(from / pageRows)
-    for (let index = starts.length - 1; index < first; index++) page(index)
-    for (let index = first; index * pageRows < to; index++) {
-      const start = index * pageRows
-      const part = cached(index).subarray(Math.max(0, from - start), to - start)
-      out.set(part, Math.max(start, from) - from)
-    }
-    return out
+  get torque(): Float64Array {
+    return this.#signal('torque', this.#readers.torque)
+  }
+  get axialForce(): Float64Array {
+    return this.#signal('axialForce', this.#readers.axialForce)
+  }
+  get angle(): Float64Array {
+    return this.#signal('angle', this.#readers.angle)
+  }
+  get gap(): Float64Array | null {
+    return this.#readers.gap && this.#signal('gap', this.#readers.gap)
+  }
+  get temperature(): Float64Array | null {
+    return this.#readers.temperature && this.#signal('temperature', this.#readers.temperature)
+  }
+
+  #signal(name: keyof Signals, reader: Reader): Float64Array {
+    const known = this.#read.get(name)
+    if (known !== undefined) return known
+    const values = reader(this.from, this.from + this.rows, this.#roomFor(name))
+    this.#read.set(name, values)
+    return values
+  }
+
+  #roomFor(name: keyof Signals): Float64Array | undefined {
+    if (this.#rooms === undefined) return undefined
+    const room = this.#rooms.get(name) ?? new Float64Array(pageRows)
+    this.#rooms.set(name, room)
+    return room
   }
 }
 
+/** Median distance between the first rows; rows of one time do not count. */
 function typicalInterval(time: Reader, rows: number): number {
   if (rows < 2) return Number.NaN
   const t = time(0, Math.min(rows, 10_000))
-  const gaps = Array.from(t.subarray(1), (value, i) => value - t[i])
-    .filter((gap) => gap > 0)
-    .sort((a, b) => a - b)
-  return gaps.length === 0 ? Number.NaN : gaps[gaps.length >> 1]
+  const gaps = new Float64Array(t.length)
+  let count = 0
+  for (let i = 1; i < t.length; i++) if (t[i] > t[i - 1]) gaps[count++] = t[i] - t[i - 1]
+  return count === 0 ? Number.NaN : nthSmallest(gaps.subarray(0, count), count >> 1)
 }

@@ -66,14 +66,20 @@ export class ColumnStore {
 
   /** Rows `from` to `to` (exclusive) of one column. */
   read(column: number, from: number, to: number): Float64Array {
-    if (!(from >= 0 && from <= to && to <= this.rows)) {
-      throw new RangeError(`rows ${from} to ${to} were asked for, the record has ${this.rows}`)
-    }
+    this.#check(from, to)
     const first = Math.floor(from / pieceRows)
     if (to <= (first + 1) * pieceRows && (this.#spill === undefined || first === this.#pieces)) {
       return this.#piece(first)[column].subarray(from - first * pieceRows, to - first * pieceRows)
     }
     const out = new Float64Array(to - from)
+    this.readInto(column, from, out)
+    return out
+  }
+
+  /** As many rows of one column from `from` on as `out` holds, put into `out`. */
+  readInto(column: number, from: number, out: Float64Array): void {
+    const to = from + out.length
+    this.#check(from, to)
     for (let row = from; row < to; ) {
       const piece = Math.floor(row / pieceRows)
       const start = row - piece * pieceRows
@@ -84,11 +90,15 @@ export class ColumnStore {
       } else target.set(this.#piece(piece)[column].subarray(start, start + count))
       row += count
     }
-    return out
   }
 
   close(): void {
     this.#spill?.close()
+  }
+
+  #check(from: number, to: number): void {
+    if (from >= 0 && from <= to && to <= this.rows) return
+    throw new RangeError(`rows ${from} to ${to} were asked for, the record has ${this.rows}`)
   }
 
   #piece(number: number): Float64Array[] {

@@ -20,14 +20,23 @@ export function storedChannels(
 ): Channels {
   const steps = sections.length > 0
   const names = channelNames.filter((name) => slots.has(name) || (steps && name === 'step'))
+  const missing = (name: ChannelName) =>
+    new RangeError(`this record has no channel ${name}; it has ${names.join(', ')}`)
+  const read: Channels['read'] = (name, from, to) => {
+    const slot = slots.get(name)
+    if (slot !== undefined) return store.read(slot, from, to)
+    if (name === 'step' && steps) return stepsOf(sections, { from, to, rows: store.rows })
+    throw missing(name)
+  }
+  if (!store.spilled) return { rows: store.rows, names, read }
   return {
     rows: store.rows,
     names,
-    read(name, from, to) {
+    read,
+    readInto(name, from, out) {
       const slot = slots.get(name)
-      if (slot !== undefined) return store.read(slot, from, to)
-      if (name === 'step' && steps) return stepsOf(sections, { from, to, rows: store.rows })
-      throw new RangeError(`this record has no channel ${name}; it has ${names.join(', ')}`)
+      if (slot !== undefined) store.readInto(slot, from, out)
+      else out.set(read(name, from, from + out.length))
     },
   }
 }

@@ -55,6 +55,9 @@ describe.each(kept)('columns %s', (_, spillAbove, spilled) => {
         const [from, to] = [Math.min(a, b), Math.max(a, b)]
         const range = store.read(column, from, to)
         expect(range.length).toBe(to - from)
+        const out = new Float64Array(to - from)
+        store.readInto(column, from, out)
+        expect(out).toEqual(range)
         for (const row of [from, to - 1, (from + to) >> 1]) {
           if (to > from) expect(range[row - from]).toBe(value(column, row))
         }
@@ -67,6 +70,7 @@ describe.each(kept)('columns %s', (_, spillAbove, spilled) => {
     expect(() => store.read(0, 0, rows + 1)).toThrow(RangeError)
     expect(() => store.read(0, 5, 4)).toThrow(RangeError)
     expect(() => store.read(0, Number.NaN, 4)).toThrow(RangeError)
+    expect(() => store.readInto(0, rows - 1, new Float64Array(2))).toThrow(RangeError)
   })
 })
 
@@ -84,8 +88,13 @@ test('a record reads the same from memory and from the file', async () => {
   const text = longTable(pieceRows + 500, (row) => `${1 + Math.floor(row / 1000)},${row % 1000},${(row % 17) / 1000}`)
   const [inMemory, spilled] = [await recordOf(text), await recordOf(text, { spillAbove: 10 })]
   for (const name of ['time', 'step', 'torque'] as const) {
-    expect(spilled.channels.read(name, 0, spilled.rows)).toEqual(inMemory.channels.read(name, 0, inMemory.rows))
+    const column = inMemory.channels.read(name, 0, inMemory.rows)
+    expect(spilled.channels.read(name, 0, spilled.rows)).toEqual(column)
+    const out = new Float64Array(1000)
+    spilled.channels.readInto?.(name, pieceRows - 300, out)
+    expect(out).toEqual(column.slice(pieceRows - 300, pieceRows + 700))
   }
+  expect(inMemory.channels.readInto).toBeUndefined()
   // Sixty-six clocks that begin again, over the end of a piece.
   const time = spilled.channels.read('time', 0, spilled.rows)
   expect(time.every((second, row) => second === row)).toBe(true)

@@ -1,7 +1,9 @@
 import type { FixtureGeometry } from '../../fixture/index.ts'
 import type { Step } from '../../terms/index.ts'
-import type { Signals } from '../signals.ts'
+import type { SignalPage, SignalSource } from '../signals.ts'
+import { accelerationOf, correctedTorque } from '../zero/correctedTorque.ts'
 import { valueAt, type ZeroCorrections } from '../zero/corrections.ts'
+import { BlockMeans } from './blockMeans.ts'
 
 /**
  * Rows of one step after zeroes, blank and inertia, in the direction of sliding. `tangential` is M/(c r), so that
@@ -20,8 +22,8 @@ export interface StepRows {
   readonly orders: readonly number[]
   /** Raw rows behind one row here. */
   readonly block: number
-  /** Rows of the step that were kept, counted from its first. */
-  readonly kept: Uint32Array
+  /** Raw row of the step with which each row here begins, and rows left over behind the last. */
+  readonly begins: Uint32Array
   readonly outOfContact: number
   /** Longest uninterrupted run out of contact, in raw rows, and where it begins in the record. */
   readonly longestLoss: { readonly rows: number; readonly at: number }
@@ -41,99 +43,116 @@ export interface RowContext {
   readonly orders: readonly number[]
 }
 
-/** Rows of a step after all corrections; see `StepRows`. */
-export function stepRows(step: Step, signals: Signals, context: RowContext): StepRows {
-  const { geometry, corrections, load, contactShare, orders } = context
-  const sign = step.target < 0 ? -1 : 1
-  const perFriction = sign / (geometry.loadFactor * geometry.lever)
-  const rows = signals.time.length
-  const torque = correctedTorque(signals, corrections)
-  const zero = (i: number) => valueAt(corrections.forceZero, signals.time[i])
-  const kept = new Uint32Array(rows)
-  let count = 0
-  let out = 0
-  let holes = 0
-  let run = 0
-  let longest = { rows: 0, at: 0 }
-  let lowest = Number.POSITIVE_INFINITY
-  const force = new Float64Array(rows)
-  for (let i = 0; i < rows; i++) {
-    force[i] = signals.axialForce[i] - zero(i)
-    if (Number.isNaN(force[i] + torque[i] + signals.angularVelocity[i])) {
-      holes++
-      continue
-    }
-    if (force[i] < contactShare * load) {
-      out++
-      run++
-      lowest = Math.min(lowest, force[i])
-      if (run > longest.rows) longest = { rows: run, at: step.from + i - run + 1 }
-      continue
-    }
-    run = 0
-    kept[count++] = i
+/** Rows of a step after all corrections; see `StepRows`. The record is read page by page, however long the step is. */
+export function stepRows(step: Step, source: SignalSource, context: RowContext): StepRows {
+  const collector = new RowCollector(step, context)
+  for (const page of source.pages(step.from, step.to)) {
+    collector.take(
+      page,
+      correctedTorque(page, context.corrections, accelerationWithin(step, page, { source, context })),
+    )
   }
-  const chosen = kept.subarray(0, count)
-  const block = Math.max(1, Math.floor(count / mostRows))
-  const angle = Float64Array.from(chosen, (i) => signals.angle[i])
-  return {
-    step,
-    time: blockMeans(chosen, block, (i) => signals.time[i]),
-    speed: blockMeans(chosen, block, (i) => Math.abs(signals.angularVelocity[i])),
-    tangential: blockMeans(chosen, block, (i) => torque[i] * perFriction),
-    force: blockMeans(chosen, block, (i) => force[i]),
-    angle: blockMeans(chosen, block, (i) => signals.angle[i]),
-    turnColumns: turnColumns(angle, orders, block),
-    orders,
-    block,
-    kept: chosen,
-    outOfContact: out,
-    longestLoss: longest,
-    lowestForce: lowest,
-    holes,
-  }
+  return collector.rows()
 }
 
-/** Torque less blank and inertia. */
-export function correctedTorque(signals: Signals, corrections: ZeroCorrections): Float64Array {
-  const { blank, inertia } = corrections
-  const acceleration = inertia === 0 ? undefined : accelerationOf(signals.time, signals.angularVelocity)
-  return signals.torque.map((torque, i) => {
-    let value = torque - blank.level - blank.perSpeed * signals.angularVelocity[i]
-    for (const turn of blank.turn) {
-      const phase = turn.order * signals.angle[i]
-      value -= turn.cosine * Math.cos(phase) + turn.sine * Math.sin(phase)
+/** Acceleration of a page's rows, with the rows beside the page looked at as far as they belong to the step. */
+function accelerationWithin(
+  step: Step,
+  { from, rows }: SignalPage,
+  { source, context }: { source: SignalSource; context: RowContext },
+): Float64Array | undefined {
+  if (context.corrections.inertia === 0) return undefined
+  const first = Math.max(step.from, from - 1)
+  const end = Math.min(step.to, from + rows + 1)
+  return accelerationOf(source.time(first, end), source.speed(first, end)).subarray(from - first, from - first + rows)
+}
+
+/** Columns of the means; the turn columns follow. */
+const columns = { time: 0, speed: 1, tangential: 2, force: 3, angle: 4 } as const
+const turnColumn = Object.keys(columns).length
+
+class RowCollector {
+  readonly #step: Step
+  readonly #context: RowContext
+  readonly #block: number
+  readonly #means: BlockMeans
+  #out = 0
+  #holes = 0
+  #run = 0
+  #longest = { rows: 0, at: 0 }
+  #lowest = Number.POSITIVE_INFINITY
+
+  constructor(step: Step, context: RowContext) {
+    const rows = step.to - step.from
+    this.#step = step
+    this.#context = context
+    this.#block = Math.max(1, Math.floor(rows / mostRows))
+    this.#means = new BlockMeans({ columns: turnColumn + 2 * context.orders.length, rows, block: this.#block })
+  }
+
+  take({ from, rows, time, angularVelocity, axialForce, angle }: SignalPage, torque: Float64Array): void {
+    const { geometry, corrections, load, contactShare } = this.#context
+    const perFriction = (this.#step.target < 0 ? -1 : 1) / (geometry.loadFactor * geometry.lever)
+    const lost = contactShare * load
+    const { sums } = this.#means
+    for (let i = 0; i < rows; i++) {
+      const force = axialForce[i] - valueAt(corrections.forceZero, time[i])
+      if (Number.isNaN(force + torque[i] + angularVelocity[i])) {
+        this.#holes++
+        continue
+      }
+      if (force < lost) {
+        this.#lose(force, from + i)
+        continue
+      }
+      this.#run = 0
+      sums[columns.time] += time[i]
+      sums[columns.speed] += Math.abs(angularVelocity[i])
+      sums[columns.tangential] += torque[i] * perFriction
+      sums[columns.force] += force
+      sums[columns.angle] += angle[i]
+      addTurns(sums, angle[i], this.#context.orders)
+      this.#means.next(from + i - this.#step.from)
     }
-    return acceleration === undefined ? value : value - inertia * acceleration[i]
-  })
-}
-
-/** Central differences over three rows, one-sided at the ends. */
-export function accelerationOf(time: Float64Array, speed: Float64Array): Float64Array {
-  const last = time.length - 1
-  return speed.map((_, i) => {
-    const a = Math.max(0, i - 1)
-    const b = Math.min(last, i + 1)
-    const span = time[b] - time[a]
-    return span > 0 ? (speed[b] - speed[a]) / span : 0
-  })
-}
-
-function blockMeans(chosen: Uint32Array, block: number, value: (row: number) => number): Float64Array {
-  if (block === 1) return Float64Array.from(chosen, value)
-  const means = new Float64Array(Math.floor(chosen.length / block))
-  for (let b = 0; b < means.length; b++) {
-    let sum = 0
-    for (let i = b * block; i < (b + 1) * block; i++) sum += value(chosen[i])
-    means[b] = sum / block
   }
-  return means
+
+  rows(): StepRows {
+    const means = this.#means
+    const { orders } = this.#context
+    return {
+      step: this.#step,
+      time: means.means(columns.time),
+      speed: means.means(columns.speed),
+      tangential: means.means(columns.tangential),
+      force: means.means(columns.force),
+      angle: means.means(columns.angle),
+      turnColumns: Array.from({ length: 2 * orders.length }, (_, k) => means.means(turnColumn + k)),
+      orders,
+      block: this.#block,
+      begins: means.begins(),
+      outOfContact: this.#out,
+      longestLoss: this.#longest,
+      lowestForce: this.#lowest,
+      holes: this.#holes,
+    }
+  }
+
+  #lose(force: number, row: number): void {
+    this.#out++
+    this.#run++
+    this.#lowest = Math.min(this.#lowest, force)
+    if (this.#run > this.#longest.rows) this.#longest = { rows: this.#run, at: row - this.#run + 1 }
+  }
 }
 
-function turnColumns(angle: Float64Array, orders: readonly number[], block: number): Float64Array[] {
-  const all = Uint32Array.from(angle, (_, i) => i)
-  return orders.flatMap((order) => [
-    blockMeans(all, block, (i) => Math.cos(order * angle[i])),
-    blockMeans(all, block, (i) => Math.sin(order * angle[i])),
-  ])
+/** Adds cos kθ and sin kθ for each order k, in rising order, from the first power of exp(iθ) up. */
+function addTurns(sums: Float64Array, angle: number, orders: readonly number[]): void {
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)]
+  let [c, s, power] = [1, 0, 0]
+  let at = turnColumn
+  for (const order of orders) {
+    for (; power < order; power++) [c, s] = [c * cosine - s * sine, s * cosine + c * sine]
+    sums[at++] += c
+    sums[at++] += s
+  }
 }

@@ -1,5 +1,6 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { NewtonMetre, Remark } from '../../terms/index.ts'
+import type { SignalPage, SignalSource } from '../signals.ts'
 
 /** Equal extreme readings in a row that look like a clipped signal where no ceiling was given. */
 const clippedRun = 5
@@ -16,22 +17,26 @@ export interface CeilingSeen {
  * Rows whose torque stands at the ceiling of the rig, or, where nobody gave one, at one and the same extreme value at
  * least five times running.
  *
- * @param torque raw torque of a step, N·m
- * @param keptFrom first row that friction was made from
+ * @param rows of the record; friction was made from those from `kept` on
  */
-export function ceilingSeen(torque: Float64Array, keptFrom: number, ceiling: NewtonMetre | undefined): CeilingSeen {
-  const level = ceiling ?? clippedLevel(torque)
-  let rows = 0
-  let keptRows = 0
-  if (level !== undefined) {
-    const limit = level * (1 - 1e-6)
+export function ceilingSeen(
+  source: SignalSource,
+  rows: { readonly from: number; readonly to: number; readonly kept: number },
+  ceiling: NewtonMetre | undefined,
+): CeilingSeen {
+  const peak = peakOf(source.pages(rows.from, rows.to))
+  const level = ceiling ?? (peak.run >= clippedRun ? peak.size : undefined)
+  const seen = { rows: 0, keptRows: 0, level: level ?? Number.NaN }
+  const limit = seen.level * (1 - 1e-6)
+  if (!(peak.size >= limit)) return seen
+  for (const { from, torque } of source.pages(rows.from, rows.to)) {
     for (let i = 0; i < torque.length; i++) {
       if (!(Math.abs(torque[i]) >= limit)) continue
-      rows++
-      if (i >= keptFrom) keptRows++
+      seen.rows++
+      if (from + i >= rows.kept) seen.keptRows++
     }
   }
-  return { rows, keptRows, level: level ?? Number.NaN }
+  return seen
 }
 
 /** Torque at the ceiling, with the number of rows and whether they count. */
@@ -53,14 +58,21 @@ export function torqueAtCeiling(seen: CeilingSeen, step: number): Remark | undef
   }
 }
 
-function clippedLevel(torque: Float64Array): number | undefined {
-  let largest = 0
-  for (const value of torque) largest = Math.max(largest, Math.abs(value))
-  if (largest === 0) return undefined
-  let run = 0
-  for (const value of torque) {
-    run = Math.abs(value) === largest ? run + 1 : 0
-    if (run >= clippedRun) return largest
+/** Largest torque either way, and the most rows in which it stood there without a break. */
+function peakOf(pages: Iterable<SignalPage>): { size: number; run: number } {
+  const peak = { size: 0, run: 0 }
+  let open = 0
+  for (const { torque } of pages) {
+    for (let i = 0; i < torque.length; i++) {
+      const size = Math.abs(torque[i])
+      if (size > peak.size) {
+        peak.size = size
+        peak.run = 0
+        open = 0
+      }
+      open = size > 0 && size === peak.size ? open + 1 : 0
+      if (open > peak.run) peak.run = open
+    }
   }
-  return undefined
+  return peak
 }

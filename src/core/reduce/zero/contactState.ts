@@ -1,4 +1,6 @@
+import { nthSmallest } from '../../numeric/index.ts'
 import type { Setup, Step } from '../../terms/index.ts'
+import { pagedMean } from '../pagedMean.ts'
 import type { Stretch } from '../segment/byStepColumn.ts'
 import type { SignalSource } from '../signals.ts'
 
@@ -13,6 +15,8 @@ const fewestBlankRows = 20
 
 interface Summary extends Stretch {
   readonly force: number
+  /** Smallest force of a row, either way. */
+  readonly lowest: number
   readonly gap: number
 }
 
@@ -46,29 +50,24 @@ export function contactState(stretches: readonly Stretch[], source: SignalSource
       kind: isBlank ? 'blank' : 'slide',
       from: part.from,
       to: part.to,
-      target: targetSpeed(source.speed(part.from, part.to)),
+      target: targetSpeed(source, part),
     }
   })
   return { steps, load }
 }
 
 function summaryOf(stretch: Stretch, source: SignalSource): Summary {
+  const pages = () => source.pages(stretch.from, stretch.to)
+  let lowest = Number.POSITIVE_INFINITY
+  for (const { axialForce } of pages()) {
+    for (let i = 0; i < axialForce.length; i++) if (Math.abs(axialForce[i]) < lowest) lowest = Math.abs(axialForce[i])
+  }
   return {
     ...stretch,
-    force: Math.abs(mean(source.force(stretch.from, stretch.to))),
-    gap: source.hasGap ? mean(source.gap(stretch.from, stretch.to)) : Number.NaN,
+    force: Math.abs(pagedMean(pages(), ({ axialForce }) => axialForce)),
+    lowest,
+    gap: pagedMean(pages(), ({ gap }) => gap),
   }
-}
-
-function mean(values: Float64Array): number {
-  let sum = 0
-  let count = 0
-  for (const value of values) {
-    if (Number.isNaN(value)) continue
-    sum += value
-    count++
-  }
-  return count === 0 ? Number.NaN : sum / count
 }
 
 /** Median force of the stretches that carry at least half of the largest. */
@@ -79,18 +78,21 @@ function seenLoad(summaries: readonly Summary[]): number {
 }
 
 function splitOff(s: Summary, source: SignalSource, unloaded: (force: number, gap: number) => boolean): Summary[] {
-  if (unloaded(s.force, s.gap)) return [s]
-  const force = source.force(s.from, s.to)
-  const gap = source.hasGap ? source.gap(s.from, s.to) : null
-  const free = (i: number) => unloaded(Math.abs(force[i]), gap === null ? Number.NaN : gap[i])
-  let head = 0
-  while (head < force.length && free(head)) head++
-  let tail = force.length
-  while (tail > head && free(tail - 1)) tail--
+  if (unloaded(s.force, s.gap) || !unloaded(s.lowest, Number.POSITIVE_INFINITY)) return [s]
+  let head: number | undefined
+  let tail = s.to
+  for (const { from, axialForce, gap } of source.pages(s.from, s.to)) {
+    for (let i = 0; i < axialForce.length; i++) {
+      if (unloaded(Math.abs(axialForce[i]), gap === null ? Number.NaN : gap[i])) continue
+      head ??= from + i
+      tail = from + i + 1
+    }
+  }
+  head ??= s.to
   const bounds = [
     s.from,
-    head >= fewestBlankRows ? s.from + head : s.from,
-    force.length - tail >= fewestBlankRows ? s.from + tail : s.to,
+    head - s.from >= fewestBlankRows ? head : s.from,
+    s.to - tail >= fewestBlankRows ? tail : s.to,
     s.to,
   ]
   return [0, 1, 2]
@@ -99,7 +101,7 @@ function splitOff(s: Summary, source: SignalSource, unloaded: (force: number, ga
 }
 
 /** Median of the second half: what the speed settles to. */
-function targetSpeed(speed: Float64Array): number {
-  const half = speed.slice(speed.length >> 1).sort()
-  return half.length === 0 ? Number.NaN : half[half.length >> 1]
+function targetSpeed(source: SignalSource, { from, to }: Stretch): number {
+  const half = source.speed(from + ((to - from) >> 1), to).slice()
+  return half.length === 0 ? Number.NaN : nthSmallest(half, half.length >> 1)
 }

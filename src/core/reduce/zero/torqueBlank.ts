@@ -3,8 +3,8 @@ import { type CorrelatedFit, correlatedFit, correlationLikelihood } from '../est
 import { addProducts, type LaggedProducts, laggedProducts } from '../estimate/laggedProducts.ts'
 import { noiseCorrelation } from '../estimate/noiseCorrelation.ts'
 import { settledFrom } from '../estimate/settled.ts'
-import { accelerationOf } from '../estimate/stepRows.ts'
 import type { SignalSource, Signals } from '../signals.ts'
+import { accelerationOf } from './correctedTorque.ts'
 import { noTorqueBlank } from './corrections.ts'
 
 /** Once-per-turn terms and a fitted inertia are taken off where they exceed this many standard uncertainties. */

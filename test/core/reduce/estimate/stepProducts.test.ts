@@ -18,7 +18,7 @@ function stepOf(tangential: Float64Array, force: Float64Array): StepRows {
     turnColumns: [angle.map(Math.cos), angle.map(Math.sin)],
     orders: [1],
     block: 1,
-    kept: Uint32Array.from({ length: rows }, (_, i) => i),
+    begins: Uint32Array.from({ length: rows }, (_, i) => i),
     outOfContact: 0,
     longestLoss: { rows: 0, at: 0 },
     lowestForce: Number.POSITIVE_INFINITY,

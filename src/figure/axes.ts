@@ -30,7 +30,8 @@ export function axes(stage: Stage): Markup {
   return element('g', {}, speedAxis(stage), frictionAxis(stage), frame)
 }
 
-function speedAxis(stage: Stage): Markup {
+/** Ticks, labels and title of the speed axis below the plot. */
+export function speedAxis(stage: Stage): Markup {
   const { plot, palette, x } = stage
   const [low, high] = stage.domain.speed
   const unit = speedUnit(stage.domain.speed)

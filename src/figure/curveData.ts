@@ -1,5 +1,5 @@
 import type { BelievableWindow, Curve, Point } from '../core/terms/index.ts'
-import type { RegimeNames } from './regimes.ts'
+import type { RegimeNames } from './regimeNames.ts'
 import type { SheetOptions, Words } from './sheet.ts'
 
 /** What the curve figure shows. It draws and decides nothing: fit, band and window come ready. */

@@ -1,6 +1,7 @@
 import type { Curve, Feature } from '../core/terms/index.ts'
 import { lettering, sizes } from './lettering.ts'
 import { element, type Markup, rounded } from './markup.ts'
+import type { RegimeNames } from './regimeNames.ts'
 import type { Stage } from './stage.ts'
 import { textWidth } from './textWidth.ts'
 
@@ -10,15 +11,6 @@ export const regimeStripHeight = (curve: Curve | null): number =>
   true
     ? 22
     : 6
-
-/** What the three regimes are called, from slow to fast. */
-export type RegimeNames = readonly [slow: string, between: string, fast: string]
-
-/** With a liquid between the bodies. */
-export const wetRegimes: RegimeNames = ['boundary', 'mixed', 'full film']
-
-/** Without one there is no film to speak of; the branches of the curve are there all the same. */
-export const dryRegimes: RegimeNames = ['slow branch', 'transition', 'fast branch']
 
 interface Border {
   /** Pixels, held to the plot. */

@@ -49,7 +49,7 @@ export interface Spot {
   readonly y: number
 }
 
-/** Triangle: stops; diamond: caution; disc: note. */
+/** Triangle: stops; diamond: caution; disc: note. Without a letter for a remark that stands on no step. */
 export function signMark(sign: Pick<Sign, 'letter' | 'weight'>, { x, y }: Spot, palette: Palette): Markup {
   const fill = { stops: palette.stops, caution: palette.caution, note: palette.note }[sign.weight]
   const ink = { stops: palette.onStops, caution: palette.onCaution, note: palette.onNote }[sign.weight]
@@ -58,6 +58,7 @@ export function signMark(sign: Pick<Sign, 'letter' | 'weight'>, { x, y }: Spot, 
     sign.weight === 'note'
       ? element('circle', { cx: x, cy: y, r: 6.3, fill, stroke: outline })
       : element('path', { d: sign.weight === 'stops' ? triangle(x, y) : diamond(x, y), fill, stroke: outline })
+  if (sign.letter === '') return shape
   const drop = sign.weight === 'stops' ? 4.4 : 3.1
   return shape + lettering(sign.letter, { x, y: y + drop, fill: ink, size: 9.5, anchor: 'middle', weight: 700 })
 }

@@ -14,11 +14,16 @@ export interface Stage extends Sheet {
   readonly y: (friction: number) => number
 }
 
-const leftMargin = 74
-const rightMargin = 104
+const curveMargins = { left: 74, right: 104 }
 
-export function stageOf(domain: Domain, top: number, options: CurveFigureOptions): Stage {
-  const plot: Box = { left: leftMargin, right: options.width - rightMargin, top, bottom: top + options.plotHeight }
+type StageOptions = Pick<CurveFigureOptions, 'palette' | 'id' | 'width' | 'plotHeight'> & {
+  /** Pixels beside the plot; those of the curve figure where nothing is said. */
+  readonly margins?: { readonly left: number; readonly right: number }
+}
+
+export function stageOf(domain: Domain, top: number, options: StageOptions): Stage {
+  const { left, right } = options.margins ?? curveMargins
+  const plot: Box = { left, right: options.width - right, top, bottom: top + options.plotHeight }
   const x = scaleLog()
     .domain([...domain.speed])
     .range([plot.left, plot.right])

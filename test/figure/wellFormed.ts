@@ -1,4 +1,4 @@
-const tag = /<(\/?)([a-zA-Z]+)(?:\s[a-zA-Z-]+="[^"<]*")*\s*(\/?)>/g
+const tag = /<(\/?)([a-zA-Z][a-zA-Z0-9]*)(?:\s[a-zA-Z][a-zA-Z0-9-]*="[^"<]*")*\s*(\/?)>/g
 
 /** Every element closed in order, one root: enough of XML 1.0 for what we write. */
 export function wellFormed(svg: string): boolean {

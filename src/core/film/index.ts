@@ -45,5 +45,6 @@ export {
   softFilmFriction,
   softRollingFriction,
   softShearFriction,
+  softShearTerms,
 } from './softFriction.ts'
 export { type FlowCurve, filmWithThinning, type InletRate, type ThinningFilm } from './thinningFilm.ts'

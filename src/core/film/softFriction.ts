@@ -7,11 +7,23 @@ import { thickestFilm } from './filmThickness.ts'
 /** Slide-to-roll ratio where one body stands still against the contact. */
 export const pureSlidingRatio: Ratio = 2
 
+/** The two terms of `softShearFriction`, each factor·U^speedPower·W^loadPower: a plane of speeds and loads takes its powers once a line. */
+export const softShearTerms = [
+  { factor: 3.8, speedPower: 0.71, loadPower: -0.76 },
+  { factor: 0.96, speedPower: 0.36, loadPower: -0.11 },
+] as const
+
+const [steep, flat] = softShearTerms
+
 /** Share of friction that shears the film, SRR·(3.8 U^0.71 W^−0.76 + 0.96 U^0.36 W^−0.11). For inner loops. */
 export function softShearFriction({ speed, load }: FilmNumbers, slideRollRatio: Ratio = pureSlidingRatio): Ratio {
   checkSoft(speed, load)
   mustNotBeNegative(slideRollRatio, 'slide-to-roll ratio', '')
-  return slideRollRatio * (3.8 * speed ** 0.71 * load ** -0.76 + 0.96 * speed ** 0.36 * load ** -0.11)
+  return (
+    slideRollRatio *
+    (steep.factor * speed ** steep.speedPower * load ** steep.loadPower +
+      flat.factor * speed ** flat.speedPower * load ** flat.loadPower)
+  )
 }
 
 /** Share of friction that draws liquid in, 1.46 U^0.65 W^−0.70. For inner loops. */

@@ -1,9 +1,18 @@
+export { askDefaults, assumedTilt, decidingDefaults, expectedDefaults, noiseOf } from './defaults.ts'
 export {
   type EquivalenceQuestion,
   type EquivalenceTest,
   equivalencePower,
   replicatesForEquivalence,
 } from './equivalence.ts'
+export { frictionAt, type PredictedFriction } from './frictionAt.ts'
+export { planBasis } from './planBasis.ts'
+export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
+export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'
+export { logAxis, measurableRun, measurableShare, type PlanWindow, planWindow, type WindowAxes } from './planWindow.ts'
+export { type PredictedUncertainty, pointUncertainty } from './pointUncertainty.ts'
+export { type FilmModel, type FrictionModel, frictionModel } from './predictedFriction.ts'
+export type { Ask, BodyBears, Deciding, ExpectedFriction, ExpectedNoise, PlanQuestion } from './question.ts'
 export {
   powerOfTTest,
   type ReplicateAnswer,
@@ -22,3 +31,4 @@ export {
   sweepTime,
   turnTime,
 } from './turnBudget.ts'
+export { type ForceLine, type PlanBasis, type SpeedLine, wearDistance } from './windowAxes.ts'

@@ -134,6 +134,17 @@ describe('opening a folder', () => {
     expect(contents(where)).toEqual(before)
   })
 
+  test('leaves no log behind when it is closed, used or not', async () => {
+    const where = await folderEngine.place()
+    await (await freshLab(where)).close()
+    await (await openedLab(where)).close()
+    const lab = await openedLab(where)
+    value(await lab.about.list())
+    await lab.close()
+    await lab.close()
+    expect(readdirSync(where).sort()).toEqual(['backups', 'columns', 'kufe.sqlite', 'lab.json', 'raw'])
+  })
+
   test('keeps its database in a mode in which readers and a writer do not wait for each other', async () => {
     const where = await folderEngine.place()
     await (await freshLab(where)).close()

@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url'
  * `write` may change the lab, `read` may not. `immutable` is for a folder that we may not write to and in which nobody
  * works: without it SQLite would want to make files beside the database even for reading.
  */
-export type ConnectionMode = 'write' | 'read' | 'immutable'
+type ConnectionMode = 'write' | 'read' | 'immutable'
 
 /** How long one statement waits for another process, ms. Whoever begins to write waits longer, without blocking this process. */
 const statementPatience = 250

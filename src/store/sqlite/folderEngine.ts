@@ -2,12 +2,12 @@ import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import type { DatabaseSync } from 'node:sqlite'
 import { Kysely } from 'kysely'
-import { syncFolder } from '../bytes/durableFile.ts'
+import { syncAll, syncFolder } from '../bytes/durableFile.ts'
 import { FolderBytes } from '../bytes/folderBytes.ts'
 import type { Engine } from '../engine.ts'
 import type { Reading, Tables, Writing } from '../schema/tables.ts'
 import { refuse } from '../storeProblem.ts'
-import { type ConnectionMode, openConnection } from './connection.ts'
+import { openConnection } from './connection.ts'
 import { checkFolder, type LabFolder, labFolder, layFolder, mayWrite } from './labFolder.ts'
 import { nodeSqliteDialect } from './nodeSqliteDialect.ts'
 
@@ -23,6 +23,8 @@ export class FolderEngine implements Engine {
   readonly #lab: LabFolder
   readonly #writer: Kysely<Tables> | undefined
   readonly #mode: 'read' | 'immutable'
+  readonly #reader: DatabaseSync
+  readonly #writing: DatabaseSync | undefined
 
   constructor(lab: LabFolder, patience: number) {
     this.#lab = lab
@@ -31,8 +33,10 @@ export class FolderEngine implements Engine {
     this.readOnly = !mayWrite(lab)
     this.#mode = this.readOnly && !existsSync(`${lab.database}-wal`) ? 'immutable' : 'read'
     // The writer comes first: it brings back what a killed process had committed.
-    if (!this.readOnly) this.#writer = kyselyOn(openWriter(lab.database), { begin: 'begin immediate', patience })
-    this.read = this.#reader()
+    this.#writing = this.readOnly ? undefined : openWriter(lab.database)
+    this.#writer = this.#writing && kyselyOn(this.#writing, { begin: 'begin immediate', patience })
+    this.#reader = openConnection(lab.database, this.#mode)
+    this.read = kyselyOn(this.#reader, { begin: 'begin', patience: 0 })
     this.raw = new FolderBytes(lab.raw, { durable: true })
     this.columns = new FolderBytes(lab.columns, { durable: false })
   }
@@ -49,11 +53,12 @@ export class FolderEngine implements Engine {
   }
 
   async snapshot<T>(act: (reading: Writing) => Promise<T>): Promise<T> {
-    const reader = this.#reader() // of its own: a transaction held open would make others wait for the connection
+    // A connection of its own: a transaction held open would make others wait for it.
+    const reader = openConnection(this.#lab.database, this.#mode)
     try {
-      return await reader.transaction().execute(act)
+      return await kyselyOn(reader, { begin: 'begin', patience: 0 }).transaction().execute(act)
     } finally {
-      await reader.destroy()
+      reader.close()
     }
   }
 
@@ -77,21 +82,20 @@ export class FolderEngine implements Engine {
     rmSync(part, { force: true }) // of a process that was killed; we hold the lock now
     const reader = openConnection(this.#lab.database, 'read')
     try {
-      reader.prepare('vacuum into ?').run(part) // waits for the disk as `synchronous` says
+      reader.prepare('vacuum into ?').run(part)
     } finally {
       reader.close()
     }
+    await syncAll([part], 'files')
     renameSync(part, copy)
     syncFolder(this.#lab.backups)
   }
 
+  /** The writer last: whoever closes last folds the log into the database. */
   async close(): Promise<void> {
     await this.read.destroy()
     await this.#writer?.destroy()
-  }
-
-  #reader(): Reading {
-    return kyselyOn(openConnection(this.#lab.database, this.#mode), { begin: 'begin', patience: 0 })
+    for (const database of [this.#reader, this.#writing]) if (database?.isOpen) database.close()
   }
 }
 
@@ -100,8 +104,7 @@ const kyselyOn = (database: DatabaseSync, options: Parameters<typeof nodeSqliteD
 
 /** The log before the database lets readers go on while one writes. The setting stays with the file. */
 function openWriter(file: string): DatabaseSync {
-  const mode: ConnectionMode = 'write'
-  const database = openConnection(file, mode)
+  const database = openConnection(file, 'write')
   try {
     database.exec('pragma journal_mode = wal')
     return database

@@ -70,9 +70,8 @@ class NodeSqliteDriver implements Driver {
 
   async releaseConnection(): Promise<void> {}
 
-  async destroy(): Promise<void> {
-    this.#database.close()
-  }
+  /** Kysely calls this only after a first query, so whoever opened the database closes it. */
+  async destroy(): Promise<void> {}
 }
 
 const isBusy = (error: unknown): boolean =>

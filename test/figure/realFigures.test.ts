@@ -23,8 +23,10 @@ describe.each(names)('every picture of %s is sound', (name) => {
   test('curve, budget and remarks', async () => {
     const { points, window, remarks } = (await record).reduction
     expect(faultsOf(curveFigure({ ...words, points, curve: null, window }))).toEqual([])
-    expect(faultsOf(budgetFigure({ ...words, points }))).toEqual([])
-    expect(faultsOf(remarksFigure({ ...words, points, remarks }))).toEqual([])
+    for (const width of [480, 880]) {
+      expect(faultsOf(budgetFigure({ ...words, points }, { width }))).toEqual([])
+      expect(faultsOf(remarksFigure({ ...words, points, remarks }, { width }))).toEqual([])
+    }
   })
 
   test('turn maps', async () => {

@@ -80,7 +80,8 @@ function laneMarks(
     } else pieces.push(element('path', { d: `M${rounded(x)} ${y - 4}v8`, stroke: palette.ink, fill: 'none' }))
     const text = print(remark.seen)
     const half = textWidth(text, numberSize) / 2
-    if (signRight === x && x - half > numberRight + 4) {
+    const fits = x - half > Math.max(numberRight + 4, stage.plot.left - 10) && x + half < stage.plot.right + 6
+    if (signRight === x && fits) {
       pieces.push(lettering(text, { x, y: y + 18, fill: palette.quiet, size: numberSize, anchor: 'middle' }))
       numberRight = x + half
     }

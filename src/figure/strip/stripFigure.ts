@@ -1,6 +1,7 @@
 import { lettering, sizes } from '../lettering.ts'
 import { element, type Markup, rounded } from '../markup.ts'
 import { type Block, type Box, footNote, heading, picture, type Sheet, sheetOf } from '../sheet.ts'
+import { textWidth } from '../textWidth.ts'
 import { tickLabel } from '../ticks.ts'
 import { channelWords } from './channelWords.ts'
 import { type PanelScale, panelScale } from './panelScale.ts'
@@ -37,9 +38,16 @@ export function stripFigure(data: StripFigureData, options: Partial<StripFigureO
   const sheet = sheetOf(chosen)
   const head = heading(data, sheet)
   const lane = { top: head.height + numberRow, bottom: head.height + numberRow + laneHeight }
-  const sides = { left: stripMargins.left, right: width - stripMargins.right }
-  const stack = panelsOf(data, { ...sides, top: lane.bottom + 6 }, panelHeight)
-  const panels: Box = { ...sides, top: lane.bottom + 6, bottom: stack[stack.length - 1]?.box.bottom ?? lane.bottom + 6 }
+  const right = width - stripMargins.right
+  const narrow = panelsOf(data, { left: stripMargins.left, right, top: lane.bottom + 6 }, panelHeight)
+  const left = leftMargin(narrow)
+  const stack = narrow.map((panel) => ({ ...panel, box: { ...panel.box, left } }))
+  const panels: Box = {
+    left,
+    right,
+    top: lane.bottom + 6,
+    bottom: stack[stack.length - 1]?.box.bottom ?? lane.bottom + 6,
+  }
   const x = (time: number): number => {
     const share = (time - data.time[0]) / (data.time[1] - data.time[0])
     return panels.left + Math.min(1, Math.max(0, share)) * (panels.right - panels.left)
@@ -82,6 +90,15 @@ function panelsOf(data: StripFigureData, from: Omit<Box, 'bottom'>, height: numb
     })
 }
 
+/** The usual margin, or more where a label needs it. */
+const leftMargin = (stack: readonly Panel[]): number =>
+  Math.max(
+    stripMargins.left,
+    ...stack
+      .flatMap(({ scale }) => scale?.ticks ?? [])
+      .map(({ value }) => 14 + textWidth(tickLabel(value), sizes.small)),
+  )
+
 function panelMarks({ channel, scale, box }: Panel, sheet: Sheet): Markup {
   const { palette } = sheet
   const rules = scale?.ticks.map(({ y }) => `M${box.left} ${rounded(y)}H${box.right}`).join('') ?? ''
@@ -120,7 +137,7 @@ function panelName({ channel, scale, box }: Panel, { palette }: Sheet): Markup {
 }
 
 function footOf(data: StripFigureData, on: { stack: readonly Panel[]; top: number }, sheet: Sheet): Block {
-  const at = { left: stripMargins.left, top: on.top }
+  const at = { left: on.stack[0]?.box.left ?? stripMargins.left, top: on.top }
   const key = stretchKey(data.stretches, at, sheet)
   const cut = on.stack.some(({ scale }) => scale?.cut === true)
   const scales = cut ? 'Scales serve the rows in contact; lines beyond run along the edge of their panel.' : ''

@@ -145,7 +145,7 @@ test('signs that would lie over each other become strokes', () => {
 })
 
 test('no words lie over each other or outside, at any width', () => {
-  for (const width of [640, 880, 1200]) {
+  for (const width of [480, 640, 880, 1200]) {
     for (const { points: some } of [data, trouble, twentyEight, nothing]) {
       expect(faultsOf(remarksFigure({ ...data, points: some }, { width }))).toEqual([])
     }

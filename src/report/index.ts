@@ -1,0 +1,13 @@
+export { type NoteKey, noteKeys } from './completeness/reportNotes.ts'
+export { reportHtml } from './html/reportHtml.ts'
+export { methodParagraphs } from './method/methodParagraphs.ts'
+export { reportPdf } from './pdf/reportPdf.ts'
+export {
+  type ReportBlock,
+  type ReportContent,
+  type ReportFigure,
+  type SectionName,
+  sectionNames,
+} from './reportContent.ts'
+export type { ReportInput, ReportTexts } from './reportInput.ts'
+export { reportOf } from './reportOf.ts'

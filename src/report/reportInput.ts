@@ -1,0 +1,89 @@
+import type {
+  Curve,
+  Metre,
+  Newton,
+  Origin,
+  Pascal,
+  ReduceOptions,
+  Reduction,
+  Remark,
+  Setup,
+  Sha256,
+  SharedSource,
+} from '../core/terms/index.ts'
+import type { ReportNotes } from './completeness/reportNotes.ts'
+import type { ReportFigure } from './reportContent.ts'
+
+/** All that a report is made from. It is handed in whole: the report asks nobody and computes nothing that is not shown. */
+export interface ReportInput {
+  readonly setup: Setup
+  /** Every option as it was used, defaults included. */
+  readonly options: ReduceOptions
+  readonly reduction: Reduction
+  /** null where no curve was asked for. */
+  readonly curve: Curve | null
+  /** On the whole record: from reading, reducing and fitting. */
+  readonly remarks: readonly Remark[]
+  readonly budget: readonly BudgetPart[]
+  readonly geometry: ReportGeometry
+  /** Mean pressure over the contact; null where nobody computed it. */
+  readonly pressure: ReportPressure | null
+  readonly record: ReportRecord
+  readonly origin: Origin
+  readonly figures: readonly ReportFigure[]
+  readonly texts: ReportTexts
+}
+
+/** Lever, load factor and contacts of the fixture: µ = M/(c·r·F), W = c·F/n. */
+export interface ReportGeometry {
+  readonly lever: Metre
+  readonly loadFactor: number
+  readonly contacts: number
+}
+
+/** Pressure between the fresh surfaces under `load`, by a named law. */
+export interface ReportPressure {
+  readonly mean: Pascal
+  readonly peak: Pascal | null
+  /** Normal load on one contact. */
+  readonly load: Newton
+  readonly law: string
+  /** Why the number must be taken with care, as sentences. */
+  readonly doubts: readonly string[]
+}
+
+/** What is known of the record as a file. */
+export interface ReportRecord {
+  /** Name of the file without its folder. */
+  readonly file: string
+  readonly rows: number
+}
+
+/** How much of the shared variance one cause makes, as the bench computes it. */
+export interface BudgetPart {
+  readonly source: SharedSource
+  /** Standard uncertainty from this cause, relative to friction. */
+  readonly relative: number
+  /** Part of the shared variance, 0 to 1. */
+  readonly share: number
+}
+
+/** What people say; none of it is needed. */
+export interface ReportTexts {
+  readonly question?: string
+  /** The answer as people drew it from the data. */
+  readonly answer?: string
+  readonly author?: string
+  /** Day of the report, 2026-11-25. */
+  readonly date?: string
+  /** Study, sample and replicate as the lab names them. */
+  readonly study?: string
+  readonly replicate?: number
+  /** Day of the measurement, 2026-11-25. */
+  readonly measured?: string
+  readonly notes?: ReportNotes
+  /** SHA-256 of the result as it is kept. */
+  readonly result?: Sha256
+  /** How to recompute it; "kufe verify RECORD" where nobody says otherwise. */
+  readonly recompute?: string
+}

@@ -1,4 +1,3 @@
-import type { FixtureGeometry } from '../fixture/index.ts'
 import { studentTQuantile } from '../stats/index.ts'
 import type { Point, ReduceOptions, Setup, TurnHarmonic } from '../terms/index.ts'
 import { combined, sharedBudget } from './budget.ts'
@@ -6,19 +5,16 @@ import { assumedTilt } from './defaults.ts'
 import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
 import type { StepResult } from './estimate/stepResult.ts'
+import type { RowContext } from './estimate/stepRows.ts'
 import type { PooledHarmonic, StepHarmonic } from './estimate/turnRipple.ts'
 import type { GapTrend } from './gapTrend.ts'
 import { pagedMean } from './pagedMean.ts'
 import type { SignalSource } from './signals.ts'
-import type { ZeroCorrections } from './zero/corrections.ts'
 
 /** What a point is made from, and what its remarks need. */
-export interface PointContext {
+export interface PointContext extends RowContext {
   readonly setup: Setup
   readonly options: ReduceOptions
-  readonly geometry: FixtureGeometry
-  readonly corrections: ZeroCorrections
-  readonly load: number
   readonly record: RecordFriction
   /** Place of the step among the slides. */
   readonly index: number

@@ -35,15 +35,19 @@ interface Rows {
 /** Runs of rows of a step in which the force, less its zero, stays under the share of the load. */
 function lossesOf(step: Step, source: SignalSource, by: { limit: Newton; reduction: Reduction }): readonly Rows[] {
   if (step.kind === 'blank' || by.limit === Number.NEGATIVE_INFINITY) return []
-  const force = source.force(step.from, step.to)
-  const time = source.time(step.from, step.to)
   const losses: Rows[] = []
-  let begin = 0
-  for (let row = 0; row <= force.length; row++) {
-    if (row < force.length && force[row] - valueAt(by.reduction.forceZero, time[row]) < by.limit) continue
-    if (row - begin >= shortestLoss) losses.push({ from: step.from + begin, to: step.from + row })
+  let begin = step.from
+  const close = (row: number): void => {
+    if (row - begin >= shortestLoss) losses.push({ from: begin, to: row })
     begin = row + 1
   }
+  for (const { from, rows, axialForce, time } of source.pages(step.from, step.to)) {
+    for (let row = 0; row < rows; row++) {
+      const lost = axialForce[row] - valueAt(by.reduction.forceZero, time[row]) < by.limit
+      if (!lost) close(from + row)
+    }
+  }
+  close(step.to)
   return losses
 }
 

@@ -2,7 +2,7 @@ import { fixtureGeometry } from '../fixture/index.ts'
 import type { Channels, Reduction, Setup, Step } from '../terms/index.ts'
 import { reduceDefaults } from './defaults.ts'
 import { loadOf } from './recordStretches.ts'
-import { type SignalSource, signalSource } from './signals.ts'
+import { type SignalSource, type Signals, signalSource } from './signals.ts'
 import {
   cellsOf,
   type TurnMap,
@@ -52,9 +52,9 @@ export function recordTurnMap(
   const source = signalSource(channels, setup, fixtureGeometry(setup.fixture))
   const slides = reduction.steps.filter(({ kind }) => kind === 'slide')
   const rowsOf = rowsReader(record, source, quantity)
-  // One step at a time, so that a long record never lies in memory as a whole.
+  // Page by page, so that a long record never lies in memory as a whole.
   const pieces = function* (): Iterable<TurnRows> {
-    for (const step of slides) yield rowsOf(step)
+    for (const step of slides) for (const page of source.pages(step.from, step.to)) yield rowsOf(step, page)
   }
   const starts = slides.map(
     (step): StepTurns => ({
@@ -84,7 +84,7 @@ function rowsReader(
   { setup, reduction }: ReducedChannels,
   source: SignalSource,
   quantity: TurnQuantity,
-): (step: Step) => TurnRows {
+): (step: Step, signals: Signals) => TurnRows {
   const geometry = fixtureGeometry(setup.fixture)
   const { contactShare } = { ...reduceDefaults, ...setup.options }
   const corrections = {
@@ -95,8 +95,7 @@ function rowsReader(
   const limit = source.hasForce ? contactShare * loadOf(reduction, setup) : Number.NEGATIVE_INFINITY
   const perFriction = geometry.loadFactor * geometry.lever
   const level = new Map(reduction.points.map(({ rows, friction }) => [rows.from, friction ?? Number.NaN]))
-  return (step) => {
-    const signals = source.signals(step.from, step.to)
+  return (step, signals) => {
     const force = signals.axialForce.map((value, i) => value - valueAt(corrections.forceZero, signals.time[i]))
     const friction = (): Float64Array =>
       correctedTorque(signals, corrections).map((torque, i) => (sliding(step) * torque) / (perFriction * force[i]))

@@ -42,15 +42,9 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
   const { blank, inertia } = torqueBlank(steps, source, setup.rig.inertia)
   const corrections = { forceZero: forceZero(steps, source), blank, inertia: inertia ?? 0 }
   const orders = [...new Set([1, 2, 3, geometry.contacts])].sort((a, b) => a - b)
-  const rows = slides.map((step) =>
-    stepRows(step, source, {
-      geometry,
-      corrections,
-      load,
-      contactShare: source.hasForce ? options.contactShare : Number.NEGATIVE_INFINITY,
-      orders,
-    }),
-  )
+  const contactShare = source.hasForce ? options.contactShare : Number.NEGATIVE_INFINITY
+  const rowContext = { geometry, corrections, load, contactShare, orders }
+  const rows = slides.map((step) => stepRows(step, source, rowContext))
   const record = recordFriction(rows, {
     settleTolerance: options.settleTolerance,
     orders,
@@ -59,7 +53,7 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
   const gapTrends = record.steps.map((result) => gapTrend(source, keptFrom(result), result.rows.step.to))
   const gapRunOut = largestRunOut(record, gapTrends)
   const { sampleInterval } = source
-  const common = { setup, options, geometry, corrections, load, record, sampleInterval, gapTrends, gapRunOut }
+  const common = { setup, options, ...rowContext, record, sampleInterval, gapTrends, gapRunOut }
   const points = pointsOf(source, common)
   const context = {
     ...common,

@@ -31,8 +31,8 @@ export interface StepRows {
   readonly holes: number
 }
 
-/** Steps with more rows than this are averaged in blocks of equal length. */
-const mostRows = 20_000
+/** Steps with more rows than this are averaged in blocks of equal length, into no more than so many. */
+const mostRows = 10_000
 
 /** What turns raw rows into rows of friction. */
 export interface RowContext {
@@ -86,7 +86,7 @@ class RowCollector {
     const rows = step.to - step.from
     this.#step = step
     this.#context = context
-    this.#block = Math.max(1, Math.floor(rows / mostRows))
+    this.#block = Math.max(1, Math.ceil(rows / mostRows))
     this.#means = new BlockMeans({ columns: turnColumn + 2 * context.orders.length, rows, block: this.#block })
   }
 

@@ -3,7 +3,7 @@ import { printQuantity } from '../../quantity/index.ts'
 import type { Ratio, Remark, Second } from '../../terms/index.ts'
 
 /** Most rows, from the end of the step, that the spectrum is taken of. */
-const mostRows = 4_096
+export const spectrumRows = 4_096
 const fewestRows = 40
 
 /** Fewest cycles in the step. */
@@ -40,7 +40,7 @@ export interface StickSlipLine {
  * The torque is known at the shaft alone, so the frequency may belong to the rig (TRADE practice: compare √(k/I)/2π).
  */
 function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
-  const series = seen.residual.subarray(Math.max(0, seen.residual.length - mostRows))
+  const series = seen.residual.subarray(Math.max(0, seen.residual.length - spectrumRows))
   if (series.length < fewestRows || !(seen.sampleInterval > 0)) return undefined
   const sorted = series.slice().sort()
   const swing = (percentile(sorted, 0.975) - percentile(sorted, 0.025)) / Math.abs(seen.friction)

@@ -2,6 +2,7 @@ import type { Feature } from '../terms/index.ts'
 import { averagedInterval, type Interval } from './averagedInterval.ts'
 import { canHave, type FeatureName, featureValues } from './curveFeature.ts'
 import type { Reach } from './curveMember.ts'
+import { pointsForAll } from './curveRemarks.ts'
 import { featureProfile, featureReach, isLogarithmic } from './featureProfile.ts'
 import { featureWords } from './featureWords.ts'
 import type { MemberFit } from './fitMember.ts'
@@ -55,6 +56,12 @@ export function curveFeatures(request: FeatureRequest): readonly Feature[] {
   })
 }
 
+/**
+ * Features that hang on the form of the transition. With fewer points than the whole family needs, their intervals would
+ * rest on the one form that could be fitted: the truth lay in 81 to 93 % of them in simulations with 4 to 7 points.
+ */
+const hangOnForm: readonly FeatureName[] = ['filmSlope', 'mixedBegins', 'filmBegins']
+
 /** Speeds may lie beyond what is looked at, and the interval then still says beyond what. */
 const mayLieOutside = (name: FeatureName): boolean => units[name] === 'speed'
 
@@ -71,7 +78,8 @@ function boundaryShare({ member, parameters }: MemberFit, reach: Reach): number 
   return member.share === null ? 0 : member.share(parameters, reach.lnFastest)
 }
 
-function intervalOf({ members, reach }: FeatureRequest, name: FeatureName): Interval {
+function intervalOf({ members, fit, reach }: FeatureRequest, name: FeatureName): Interval {
+  if (fit.residuals.length < pointsForAll && hangOnForm.includes(name)) return { low: null, high: null }
   const profiles = members
     .filter(({ fit }) => canHave(fit.member, name))
     .flatMap(({ scatters }) => scatters)

@@ -1,4 +1,4 @@
-/** What the criterion needs; `parameters` counts an estimated variance too. */
+/** What the criterion needs; `parameters` counts a variance too where that is estimated from the residuals. */
 export interface Judged {
   readonly minusTwoLnL: number
   readonly parameters: number
@@ -6,8 +6,9 @@ export interface Judged {
 }
 
 /**
- * Akaike's criterion corrected for few points (Hurvich & Tsai 1989, Biometrika 76:297): −2 ln L + 2k + 2k(k+1)/(n−k−1), for
- * a variance that is estimated from the residuals; with it −2 ln L is n ln(rss/n). Infinite where the points do not suffice.
+ * Akaike's criterion corrected for few points (Hurvich & Tsai 1989, Biometrika 76:297): −2 ln L + 2k + 2k(k+1)/(n−k−1). With
+ * a variance estimated from the residuals −2 ln L is n ln(rss/n), with known ones it is χ². Infinite where the points do not
+ * suffice.
  */
 export function aicc({ minusTwoLnL, parameters, points }: Judged): number {
   const left = points - parameters - 1

@@ -3,7 +3,7 @@ import { curveFamily } from './curveFamily.ts'
 import type { CurveMember, Reach } from './curveMember.ts'
 import type { Observations } from './curvePoint.ts'
 import { fitMember, type MemberFit, withScatter } from './fitMember.ts'
-import { shares } from './informationCriterion.ts'
+import { aicc, akaikeWeights, shares } from './informationCriterion.ts'
 import { spreadOf, weightedSquares } from './studentLoss.ts'
 
 /** A member with a scatter between steps, and the share of belief that the two get together. */
@@ -29,25 +29,23 @@ const leastScatter = 0.3
 const scatterRatio = 1.6
 /** Up to so many times own uncertainty the belief in extra scatter counts as one whole; beyond that it goes on. */
 const usualScatter = 30
+/** The correction of AICc counts no fewer points than this. */
+const fewestCounted = 15
 /** Combinations with less weight are left out. */
 const leastWeight = 0.005
 
 /**
- * All members that the points suffice for, heaviest first, with their weights. Members are weighed by Akaike's criterion at
- * each scatter between steps, where variances are known and it is loss + 2k; the correction of AICc pays for a variance
- * estimated from the residuals, and here that is not estimated once but averaged over. How likely a scatter is under a member
- * follows from the weighted squares, which are χ² with n − p degrees of freedom at the right one. The two conditional
- * beliefs, scatter given member and member given scatter, are brought together as the stationary state of going from one to
- * the other (as a Gibbs sampler would).
+ * All members that the points suffice for, heaviest first, with their weights. Members are weighed by AICc at each scatter
+ * between steps. How likely a scatter is under a member follows from the weighted squares, which are χ² with n − p degrees of
+ * freedom at the right one. The two conditional beliefs, scatter given member and member given scatter, are brought together
+ * as the stationary state of going from one to the other (as a Gibbs sampler would).
  */
 export function weighedFits(observations: Observations, reach: Reach): readonly WeighedMember[] {
   const bases = membersFor(observations, reach).map((member) => fitMember(member, observations))
   const scatters = scattersFor(observations, bases)
   const table = bases.map((base) => alongScatters(base, scatters))
   const scatterGivenMember = table.map((row) => shares(row.map((fit, j) => scatters[j].lnBelief + lnPlausible(fit))))
-  const memberGivenScatter = scatters.map((_, j) =>
-    shares(table.map((row) => -row[j].loss / 2 - row[j].member.names.length)),
-  )
+  const memberGivenScatter = scatters.map((_, j) => akaikeWeights(table.map((row) => criterionOf(row[j]))))
   const weights = jointWeights(scatterGivenMember, memberGivenScatter)
   return bases
     .map((fit, k) => ({
@@ -101,10 +99,24 @@ function alongScatters(base: MemberFit, scatters: readonly PossibleScatter[]): M
  * few own degrees of freedom ν to the power 1/κ, as Q then has the variance 2mκ with κ = mean of ν/(ν+3).
  */
 function lnPlausible({ spread, residuals, freedom, observations }: MemberFit): number {
-  const ratio = weightedSquares(spread, residuals) / freedom
+  // A fit without residuals makes all scatters alike, not impossible.
+  const ratio = Math.max(1e-9, weightedSquares(spread, residuals) / freedom)
   const narrowing = observations.freedom.reduce((sum, nu) => sum + nu / (nu + 3), 0) / residuals.length
   return (freedom / 2 / narrowing) * (Math.log(ratio) - ratio + 1)
 }
+
+/**
+ * AICc at a given scatter: all variances are known, so −2 ln L is the loss. The correction for few points pays for a variance
+ * estimated from the residuals and would not be owed here; it stays because 2k alone takes the member with six parameters for
+ * a fifth of the curves that have five. Below `fewestCounted` points it would forbid members that own uncertainties plainly
+ * ask for, so it is taken as of that many.
+ */
+const criterionOf = ({ loss, member, residuals }: MemberFit): number =>
+  aicc({
+    minusTwoLnL: loss,
+    parameters: member.names.length,
+    points: Math.max(fewestCounted, residuals.length),
+  })
 
 /** Weights of members (outer) with scatters (inner), from the two conditional beliefs. */
 function jointWeights(

@@ -23,7 +23,7 @@ export interface Estimate {
   readonly unit: string
 }
 
-/** A feature of the curve; `value` null where the data have none, `why` says so. */
+/** A feature of the curve; `why` says what it is, or, where `value` is null, why the data have none. */
 export interface Feature {
   readonly name: 'boundaryLevel' | 'minimumSpeed' | 'minimumFriction' | 'filmSlope' | 'mixedBegins' | 'filmBegins'
   readonly value: number | null
@@ -44,7 +44,7 @@ export interface BandPoint {
 /** How a member fared against the others; weights are Akaike's and sum to 1 over all that were fitted. */
 export interface ModelChoice {
   readonly model: CurveModelName
-  /** AICc difference to the best. */
+  /** AICc difference to the best, averaged over the scatter between steps: −2 ln of the ratio of their weights. */
   readonly delta: number
   readonly weight: number
   readonly parameters: number

@@ -13,6 +13,21 @@ floor, ceiling, noise, scale, tilt = 1e-6, 0.2, 1e-7, 0.005, np.tan(np.radians(0
 boundary, spread, least, most, wanted = 0.25, 1.6, 5.0, 120.0, 0.05
 
 
+count = np.arange(52)
+
+
+def gaps(low, high):
+    return np.where(low == high, 0, np.maximum(1, np.round(10 * np.log10(high / low))))
+
+
+def sweep(start, ratio, gap):
+    return start[:, None] * (ratio ** (1 / np.maximum(1, gap)))[:, None] ** count
+
+
+def held(steps):
+    return np.clip(2 * np.pi * lever / steps, least, most)
+
+
 def window():
     load = factor * forces / contacts
     radius = np.cbrt(0.75 * load * ball / modulus)
@@ -37,10 +52,11 @@ def window():
     dwell = np.clip(turn, least, most)
     turns = dwell / turn
     bias = np.where(turns < 1, np.abs(np.sin(np.pi * turns)) / (np.pi * turns) * tilt, 0)
-    steps = np.geomspace(1e-4, 1, 41)
-    times = np.clip(2 * np.pi * lever / steps, least, most)
-    time_from = 2 * ((steps >= speeds[:, None]) * times).sum(1)
-    distance = 2 + 2 * ((steps <= speeds[:, None]) * steps * times).sum(1)
+    rest, past = gaps(speeds, 1.0), gaps(np.minimum(1e-4, speeds), speeds)
+    onwards = sweep(speeds, 1.0 / speeds, rest)
+    back = sweep(speeds, np.minimum(1e-4, speeds) / speeds, past)
+    time_from = 2 * np.where(count <= rest[:, None], held(onwards), 0).sum(1)
+    distance = 2 + 2 * np.where(count <= past[:, None], back * held(back), 0).sum(1)
     per = factor * lever * forces
     torque = friction * per
     total = (

@@ -1,3 +1,5 @@
+export { type JudgedContact, judgedContact } from './contactJudged.ts'
+export { type Decision, decision } from './decision.ts'
 export { askDefaults, assumedTilt, decidingDefaults, expectedDefaults, noiseOf } from './defaults.ts'
 export {
   type EquivalenceQuestion,
@@ -9,10 +11,15 @@ export { frictionAt, type PredictedFriction } from './frictionAt.ts'
 export { planBasis } from './planBasis.ts'
 export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
 export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'
+export { type PlannedPoint, plannedPoints } from './plannedPoints.ts'
+export { asProblem, type Plan, planOf } from './planOf.ts'
+export { spokenTime } from './planSentences.ts'
 export { logAxis, measurableRun, measurableShare, type PlanWindow, planWindow, type WindowAxes } from './planWindow.ts'
 export { type PredictedUncertainty, pointUncertainty } from './pointUncertainty.ts'
 export { type FilmModel, type FrictionModel, frictionModel } from './predictedFriction.ts'
 export type { Ask, BodyBears, Deciding, ExpectedFriction, ExpectedNoise, PlanQuestion } from './question.ts'
+export { type QuestionFault, questionFaults } from './questionFaults.ts'
+export { type RegimeAnswer, regimeAnswer, type SpeedInterval } from './regimeAnswer.ts'
 export {
   powerOfTTest,
   type ReplicateAnswer,
@@ -21,6 +28,7 @@ export {
   smallestDifference,
 } from './replicates.ts'
 export { type OrderedRun, type OrderQuestion, runOrder, usualCheckEvery } from './runOrder.ts'
+export { compliantUnder, fewestPerDecade, roundWithin, type Suggestion, suggest } from './suggestion.ts'
 export {
   partialTurnBias,
   type StepDwell,
@@ -31,4 +39,5 @@ export {
   sweepTime,
   turnTime,
 } from './turnBudget.ts'
+export { type WearBudget, wearBudget } from './wearBudget.ts'
 export { type ForceLine, type PlanBasis, type SpeedLine, wearDistance } from './windowAxes.ts'

@@ -25,6 +25,10 @@ export function turnTime(speed: MetrePerSecond, lever: Metre): Second {
 export const stepTime = (speed: MetrePerSecond, lever: Metre, { turns, least, most }: StepDwell): Second =>
   Math.min(most, Math.max(least, turns * turnTime(speed, lever)))
 
+/** Gaps between the steps of a sweep; 0 where both ends are one speed. */
+export const gapsOf = (slowest: MetrePerSecond, fastest: MetrePerSecond, perDecade: number): number =>
+  fastest === slowest ? 0 : Math.max(1, Math.round(Math.log10(fastest / slowest) * perDecade))
+
 /** Speeds of a sweep from the slowest on, the fastest being the last; as near to `perDecade` as whole steps allow. */
 export function sweepSpeeds({ slowest, fastest, perDecade }: Sweep): readonly MetrePerSecond[] {
   if (!(slowest > 0 && fastest >= slowest && fastest < Number.POSITIVE_INFINITY)) {
@@ -32,7 +36,7 @@ export function sweepSpeeds({ slowest, fastest, perDecade }: Sweep): readonly Me
   }
   if (!(perDecade > 0)) throw new RangeError(`points per decade must be more than zero, got ${perDecade}`)
   const ratio = Math.log(fastest / slowest)
-  const gaps = fastest === slowest ? 0 : Math.max(1, Math.round((ratio / Math.LN10) * perDecade))
+  const gaps = gapsOf(slowest, fastest, perDecade)
   return Array.from({ length: gaps + 1 }, (_, i) => (i === gaps ? fastest : slowest * Math.exp((ratio * i) / gaps)))
 }
 

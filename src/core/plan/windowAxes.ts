@@ -4,7 +4,7 @@ import { bitOf } from './planLimit.ts'
 import { contactAt, type PlannedContact, pressureLimits } from './plannedContact.ts'
 import { independentReadings, tiltBias } from './pointUncertainty.ts'
 import type { ExpectedNoise, PlanQuestion } from './question.ts'
-import { stepTime, sweepSpeeds, turnTime } from './turnBudget.ts'
+import { gapsOf, stepTime, turnTime } from './turnBudget.ts'
 
 /** All of a question that its windows and points share. */
 export interface PlanBasis {
@@ -56,24 +56,22 @@ export function speedLine(speeds: Float64Array, { question, geometry, noise }: P
   return line
 }
 
-/** Time of a sweep from each speed to the fastest, and distance of one from the slowest to it, from the planned steps. */
+/** Time of a sweep that begins at each speed, distance of one that ends there: what a narrower sweep would cost. */
 function sumsAlong(
   speeds: Float64Array,
   timeOf: (speed: MetrePerSecond) => number,
   { slowest, fastest, perDecade }: PlanQuestion['ask'],
 ): { readonly time: Float64Array; readonly distance: Float64Array } {
-  const steps = sweepSpeeds({ slowest, fastest, perDecade })
-  const times = steps.map(timeOf)
   const time = new Float64Array(speeds.length)
   const distance = new Float64Array(speeds.length)
   for (let i = 0; i < speeds.length; i++) {
-    // The grid of the picture is not that of the steps: a hair's breadth decides nothing.
-    const low = speeds[i] * (1 - 1e-9)
-    const high = speeds[i] * (1 + 1e-9)
-    for (let k = 0; k < steps.length; k++) {
-      if (steps[k] >= low) time[i] += times[k]
-      if (steps[k] <= high) distance[i] += steps[k] * times[k]
-    }
+    const speed = speeds[i]
+    const rest = gapsOf(Math.min(speed, fastest), fastest, perDecade)
+    const onwards = rest === 0 ? 1 : (fastest / Math.min(speed, fastest)) ** (1 / rest)
+    for (let k = 0, step = speed; k <= rest; k++, step *= onwards) time[i] += timeOf(step)
+    const past = gapsOf(Math.min(slowest, speed), speed, perDecade)
+    const back = past === 0 ? 1 : (Math.min(slowest, speed) / speed) ** (1 / past)
+    for (let k = 0, step = speed; k <= past; k++, step *= back) distance[i] += step * timeOf(step)
   }
   return { time, distance }
 }

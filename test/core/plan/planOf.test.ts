@@ -1,0 +1,226 @@
+import { describe, expect, test } from 'vitest'
+import {
+  type Plan,
+  type PlanQuestion,
+  planOf,
+  questionFaults,
+  roundWithin,
+  spokenTime,
+} from '../../../src/core/plan/index.ts'
+import { lacquerQuestion, oatQuestion } from './questions.ts'
+
+function plan(question: PlanQuestion): Plan {
+  const outcome = planOf(question)
+  if (!outcome.ok) throw new Error(outcome.problems.map(({ what }) => what).join(' '))
+  return outcome.value
+}
+
+const asking = (question: PlanQuestion, ask: Partial<PlanQuestion['ask']>): PlanQuestion => ({
+  ...question,
+  ask: { ...question.ask, ...ask },
+})
+
+/** Every number in a value, with its path. */
+function numbersIn(value: unknown, path = ''): [string, number][] {
+  if (typeof value === 'number') return [[path, value]]
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, `${path}.${key}`))
+}
+
+describe('the question of the lacquer', () => {
+  const { suggestion, points, sentences, contact, decision, totals } = plan(lacquerQuestion)
+
+  test('the load stays inside the span that sees most, and no step breaks a limit', () => {
+    expect(suggestion.possible).toBe(true)
+    expect(suggestion.axialForce).toBeGreaterThan(suggestion.forceSpan?.low ?? Number.NaN)
+    expect(suggestion.axialForce).toBeLessThan(suggestion.forceSpan?.high ?? Number.NaN)
+    expect(points.flatMap(({ broken }) => broken)).toEqual([])
+  })
+
+  test('more load would sink into the coating, and the plan says so', () => {
+    expect(suggestion.aboveSpan).toContain('coating')
+    expect(sentences.trades.join(' ')).toContain('sinks too deep into the coating')
+  })
+
+  test('time and distance are those of the steps', () => {
+    expect(totals.time).toBeLessThanOrEqual(lacquerQuestion.ask.mostTime)
+    expect(totals.time).toBeCloseTo(
+      points.reduce((sum, { dwell }) => sum + dwell, 0),
+      9,
+    )
+    const slid = points.reduce((sum, { slidingSpeed, dwell }) => sum + slidingSpeed * dwell, 0)
+    expect(totals.distance).toBeCloseTo(slid + lacquerQuestion.ask.conditioningDistance, 9)
+  })
+
+  test('a layer of 60 µm under a contact as wide is no place for Hertz', () => {
+    expect(contact.hertz).toContain('must not be trusted')
+    expect(contact.doubts.map(({ kind }) => kind)).toContain('baseFelt')
+  })
+
+  test('replicates are put in order, three or more of each', () => {
+    expect(decision.replicates?.replicates).toBe(12) // 8 % scatter, 10 % difference, power 80 %: noncentral t
+    expect(decision.order.filter(({ sample }) => sample === 'lacquer A')).toHaveLength(12)
+  })
+
+  test('one whole turn per point down to 0.1 mm/s takes 1.3 h on 15 mm', () => {
+    const words = plan(asking(lacquerQuestion, { fastest: 1 })).sentences.turnBudget.join(' ')
+    expect(words).toContain('down to 100 µm/s takes 1.3 h')
+    expect(words).toContain('down to 1 mm/s takes 7.6 min')
+  })
+})
+
+describe('the question of the oat drink', () => {
+  const { regime, points, contact } = plan(oatQuestion)
+
+  test('λ is an interval, and rises with speed', () => {
+    for (const { friction } of points) {
+      expect(friction.lambda?.low).toBeLessThan(friction.lambda?.value ?? 0)
+      expect(friction.lambda?.high).toBeGreaterThan(friction.lambda?.value ?? 0)
+    }
+    const up = points.filter(({ direction }) => direction === 1).map(({ friction }) => friction.lambda?.value ?? 0)
+    expect(up).toEqual([...up].sort((a, b) => a - b))
+  })
+
+  test('the regime speeds carry their interval, and λ there is what it should be', () => {
+    expect(regime.mixedFrom?.low).toBeLessThan(regime.mixedFrom?.value ?? 0)
+    expect(regime.fullFilmFrom?.value).toBeGreaterThan(regime.mixedFrom?.value ?? 0)
+    const exact = plan(asking(oatQuestion, { slowest: 0.01, fastest: regime.mixedFrom?.value ?? 0 }))
+    const last = exact.points.filter(({ direction }) => direction === 1).at(-1)
+    expect(last?.friction.lambda?.value).toBeCloseTo(1, 1)
+  })
+
+  test('steps near a border do not survive another roughness', () => {
+    expect(regime.surviving).toBeLessThan(regime.of)
+    const rough = { ...oatQuestion.pair.lower, roughnessUncertainty: 0.9e-6 }
+    const unsure = plan({ ...oatQuestion, pair: { ...oatQuestion.pair, lower: rough } })
+    expect(unsure.regime.surviving).toBeLessThan(regime.surviving)
+  })
+
+  // a = 1.21 mm on R = 6.35 mm at a load of 1 N on one contact (Hertz by hand), a/R = 0.19.
+  test('a soft contact is beyond small strain, and the plan says so', () => {
+    expect(contact.hertz).toContain('too wide for small strain')
+    const loaded = plan(asking(oatQuestion, { axialForce: 3 / Math.SQRT2 }))
+    expect(loaded.contact.contactRadius).toBeCloseTo(1.21e-3, 5)
+  })
+})
+
+describe('what is traded', () => {
+  test('points for time: fewer per decade rather than a narrower range', () => {
+    const { suggestion, sentences } = plan(asking(lacquerQuestion, { mostTime: 1900 }))
+    expect(suggestion.perDecade).toBeLessThan(10)
+    expect(suggestion.perDecade).toBeGreaterThanOrEqual(5)
+    expect(sentences.trades.join(' ')).toContain('points per decade instead of 10')
+  })
+
+  test('slow speeds, when even five points do not fit', () => {
+    const { suggestion, sentences, totals } = plan(asking(lacquerQuestion, { mostTime: 600 }))
+    expect(suggestion.slowest).toBeGreaterThan(1e-4)
+    expect(suggestion.belowSlowest).toContain('time')
+    expect(sentences.trades.join(' ')).toContain('are given up')
+    expect(totals.time).toBeLessThan(650)
+  })
+
+  test('fast speeds, when the way would be too long', () => {
+    const { suggestion } = plan(asking(lacquerQuestion, { mostDistance: 4 }))
+    expect(suggestion.fastest).toBeLessThan(0.2)
+    expect(suggestion.aboveFastest).toContain('distance')
+  })
+
+  test('nothing at all can be said too', () => {
+    const { suggestion, sentences } = plan(asking(lacquerQuestion, { slowest: 10, fastest: 20 }))
+    expect(suggestion.possible).toBe(false)
+    expect(sentences.believable).toContain('No speed of the question can be measured')
+  })
+
+  test('a given load is kept, and what it loses is said', () => {
+    const { suggestion, sentences } = plan(asking(lacquerQuestion, { axialForce: 30 }))
+    expect(suggestion.axialForce).toBe(30)
+    expect(suggestion.coupling).toBe('stiff')
+    expect(sentences.trades.join(' ')).toContain('lies outside these loads')
+  })
+})
+
+describe('bad input', () => {
+  const lower = (more: object): PlanQuestion => ({
+    ...lacquerQuestion,
+    pair: { ...lacquerQuestion.pair, lower: { ...lacquerQuestion.pair.lower, ...more } },
+  })
+  test.for<{ name: string; question: PlanQuestion; says: string }>([
+    { name: 'negative load', question: asking(lacquerQuestion, { axialForce: -1 }), says: 'more than 0' },
+    { name: 'Poisson ratio 0.7', question: lower({ poissonRatio: 0.7 }), says: 'at most 0.5' },
+    {
+      name: 'ball larger than its track',
+      question: {
+        ...lacquerQuestion,
+        fixture: { ...lacquerQuestion.fixture, ballDiameter: 0.05 } as PlanQuestion['fixture'],
+      },
+      says: 'limit is 0.0259',
+    },
+    {
+      name: 'coating thicker than its plate',
+      question: { ...lower({ thickness: 5e-3 }), bears: { upper: {}, lower: { plateThickness: 3e-3 } } },
+      says: 'thinner than 3 mm',
+    },
+    { name: 'speeds the wrong way round', question: asking(lacquerQuestion, { slowest: 1 }), says: 'at most 200 mm/s' },
+    { name: 'NaN', question: asking(lacquerQuestion, { uncertainty: Number.NaN }), says: 'more than 0 and at most 1' },
+  ])('$name', ({ question, says }) => {
+    const outcome = planOf(question)
+    expect(outcome.ok).toBe(false)
+    if (!outcome.ok) expect(outcome.problems.map(({ mend }) => mend).join(' ')).toContain(says)
+  })
+
+  test('a speed beyond the rig warns with what it reaches, and the plan keeps to it', () => {
+    const { warnings, suggestion } = plan(asking(lacquerQuestion, { fastest: 9 }))
+    // 300 rad/s on 15 mm.
+    expect(warnings.map(({ mend }) => mend)).toEqual(['Ask for at most 4.5 m/s.'])
+    expect(suggestion.fastest).toBeLessThanOrEqual(4.5)
+  })
+
+  test('all faults at once', () => {
+    const faults = questionFaults(
+      asking(lower({ poissonRatio: 0.7, elasticModulus: 0 }), { axialForce: -1, perDecade: 0 }),
+    )
+    expect(faults.map(({ key }) => key).sort()).toEqual(
+      ['ask.axialForce', 'ask.perDecade', 'pair.lower.elasticModulus', 'pair.lower.poissonRatio'].sort(),
+    )
+  })
+
+  test.for([
+    ['lacquer', lacquerQuestion],
+    ['oat drink', oatQuestion],
+    [
+      'nothing said',
+      {
+        ...lacquerQuestion,
+        bears: { upper: {}, lower: {} },
+        rig: {
+          ...lacquerQuestion.rig,
+          torque: { scaleAccuracy: 0 },
+          axialForce: { scaleAccuracy: 0 },
+          angularVelocity: {},
+        },
+      },
+    ],
+    ['impossible', asking(lacquerQuestion, { slowest: 10, fastest: 20 })],
+  ] as const)('%s: never NaN', ([, question]) => {
+    const bad = numbersIn(plan(question)).filter(([, value]) => !Number.isFinite(value))
+    expect(bad).toEqual([])
+  })
+})
+
+test.for([
+  [{ low: 0.9, high: 1.3 }, 1],
+  [{ low: 0.1, high: 9 }, 1],
+  [{ low: 2.3, high: 2.4 }, 2.3],
+] as const)('a round number within %o', ([span, want]) => {
+  expect(roundWithin(span)).toBe(want)
+})
+
+test.for([
+  [40, '40 s'],
+  [457.9, '7.6 min'],
+  [4579, '1.3 h'],
+  [45794, '12.7 h'],
+] as const)('%s s is spoken as %s', ([seconds, words]) => {
+  expect(spokenTime(seconds)).toBe(words)
+})

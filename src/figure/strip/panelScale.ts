@@ -34,16 +34,18 @@ export function panelScale(channel: StripChannel, data: StripFigureData, panel: 
   const log = ends[0] > 0 && ends[1] / ends[0] > logFrom
   const [bottom, top] = log ? [ends[0] / 1.3, ends[1] * 1.3] : widened(ends)
   const bend = log ? Math.log : (value: number): number => value
-  const [from, to] = [bend(bottom), bend(top)]
+  const from = bend(bottom)
+  const perUnit = (panel.bottom - panel.top) / (bend(top) - from)
   const place = (value: number): number => {
-    const share = log && !(value > 0) ? 0 : (bend(value) - from) / (to - from)
-    return panel.bottom - Math.min(1, Math.max(0, share)) * (panel.bottom - panel.top)
+    if (log && !(value > 0)) return panel.bottom
+    return Math.max(panel.top, Math.min(panel.bottom, panel.bottom - (bend(value) - from) * perUnit))
   }
   const apart = closest / (panel.bottom - panel.top)
   const values = log ? logTicks(bottom, top, apart) : fewTicks([bottom, top], apart)
   return {
     unit,
-    y: (value) => place(fromSi(value, unit)),
+    // Not by way of `fromSi`, which is exact to the last digit and slow: here a tenth of a pixel is enough.
+    y: (value) => place((value - unit.offset) / unit.factor),
     ticks: values.map((value) => ({ value, y: place(value) })),
     cut: whole[0] < low || whole[1] > high,
   }

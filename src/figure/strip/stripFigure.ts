@@ -115,7 +115,14 @@ function panelMarks({ channel, scale, box }: Panel, sheet: Sheet): Markup {
           size: sizes.small,
           anchor: 'middle',
         })
-      : element('path', { d: path, fill: 'none', stroke: palette.ink, 'stroke-width': 0.9, 'stroke-linejoin': 'round' })
+      : element('path', {
+          d: path,
+          transform: 'scale(0.1)',
+          fill: 'none',
+          stroke: palette.ink,
+          'stroke-width': 9,
+          'stroke-linejoin': 'round',
+        })
   return element(
     'g',
     {},

@@ -5,8 +5,9 @@ import type { StripChannel } from './stripData.ts'
 const bridged = 4
 
 /**
- * One channel as the text of a path: an upright stroke from smallest to largest in every column, joined to its
- * neighbours, begun from whichever end lies nearer. The line breaks where numbers are missing for longer than usual.
+ * One channel as the text of a path in tenths of a pixel: an upright stroke from smallest to largest in every column,
+ * joined to its neighbours, begun from whichever end lies nearer. The line breaks where numbers are missing for longer than usual.
+ * Whole numbers from place to place are made ten times as fast as decimals, and a long record has ten thousand of them.
  */
 export function tracePath(
   { columns }: StripChannel,
@@ -14,28 +15,29 @@ export function tracePath(
   y: (value: number) => number,
 ): string {
   const count = columns.min.length
-  const width = (right - left) / count
+  const width = (10 * (right - left)) / count
+  const first = 10 * left + width / 2
   const longest = bridged * usualStep(columns.min)
   let path = ''
   let before = Number.NEGATIVE_INFINITY
+  let x = 0
   let end = 0
   for (let column = 0; column < count; column++) {
     const min = columns.min[column]
     const max = columns.max[column]
     if (Number.isNaN(min) || Number.isNaN(max)) continue
-    const low = tenth(y(min))
-    const high = tenth(y(max))
+    const low = Math.round(10 * y(min))
+    const high = min === max ? low : Math.round(10 * y(max))
     const begin = Math.abs(end - low) < Math.abs(end - high) ? low : high
+    const at = Math.round(first + column * width)
+    path += column - before > longest ? `M${at} ${begin}` : `l${at - x} ${begin - end}`
     end = begin === low ? high : low
-    path += `${column - before > longest ? 'M' : 'L'}${tenth(left + (column + 0.5) * width)} ${begin}`
-    if (end !== begin) path += `V${end}`
+    if (end !== begin) path += `v${end - begin}`
     before = column
+    x = at
   }
   return path
 }
-
-/** A tenth of a pixel is what a line of one pixel can show; `toFixed` would cost ten times as long. */
-const tenth = (value: number): number => Math.round(value * 10) / 10
 
 /** Columns from one that holds a number to the next, on average. */
 function usualStep(values: ArrayLike<number>): number {

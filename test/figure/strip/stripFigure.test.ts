@@ -62,18 +62,55 @@ describe('what is read', () => {
   })
 })
 
-/** Heights of the upper and lower end of the trace of one channel. */
-function traceEnds(data: StripFigureData, index: number): readonly [number, number] {
-  const paths = [...stripFigure(data).matchAll(/<path d="(M[^"]*)" fill="none" stroke="#1b2730" stroke-width="0.9"/g)]
-  const path = paths[index][1]
-  const heights = [...path.matchAll(/[ML][\d.]+ ([\d.]+)|V([\d.]+)/g)].map(([, place, end]) => Number(place ?? end))
-  return [Math.min(...heights), Math.max(...heights)]
+/** Paths of the traces, from top to bottom. */
+const traces = (data: StripFigureData): readonly string[] =>
+  [...stripFigure(data).matchAll(/<path d="(M[^"]*)" transform="scale\(0.1\)"/g)].map((hit) => hit[1])
+
+/** Places that a trace goes through, in pixels. */
+function placesOf(path: string): readonly { readonly x: number; readonly y: number }[] {
+  let at = { x: 0, y: 0 }
+  return [...path.matchAll(/([Mlv])(-?\d+)(?: (-?\d+))?/g)].map(([, kind, first, second]) => {
+    const [one, two] = [Number(first) / 10, Number(second) / 10]
+    if (kind === 'M') at = { x: one, y: two }
+    else if (kind === 'l') at = { x: at.x + one, y: at.y + two }
+    else at = { x: at.x, y: at.y + one }
+    return at
+  })
 }
+
+test('a trace goes through the smallest and largest of each column', () => {
+  const columns = { min: Float64Array.of(1, 2, 5), max: Float64Array.of(3, 2, 9) }
+  const data = {
+    title: 'three',
+    time: [0, 3] as const,
+    channels: [{ name: 'axialForce' as const, columns }],
+    stretches: [],
+  }
+  const places = placesOf(traces(data)[0])
+  const [left, right] = [66, 880 - 110]
+  const y = (value: number): number => places[1].y + ((value - 1) / (3 - 1)) * (places[0].y - places[1].y)
+  const middles = [1, 3, 5].map((sixth) => left + (sixth * (right - left)) / 6)
+  const want = [
+    [0, 3],
+    [0, 1],
+    [1, 2],
+    [2, 5],
+    [2, 9],
+  ].map(([column, value]) => ({ x: middles[column], y: y(value) }))
+  expect(places).toHaveLength(want.length)
+  for (const [index, place] of places.entries()) {
+    expect(place.x).toBeCloseTo(want[index].x, 0)
+    expect(Math.abs(place.y - want[index].y)).toBeLessThan(0.5)
+  }
+})
 
 describe('scales', () => {
   test('serve the rows in contact: an open gap does not flatten the rest', () => {
-    const [top, bottom] = traceEnds(strip, 3)
-    expect(bottom - top).toBeGreaterThan(0.8 * 64)
+    const heights = placesOf(traces(strip)[3]).map(({ y }) => y)
+    // Two edges of the panel hold the cut-off rest; the cosine in contact fills what lies between.
+    const inside = heights.filter((y) => y > Math.min(...heights) + 2 && y < Math.max(...heights) - 2)
+    expect(inside.length).toBeGreaterThan(500)
+    expect(Math.max(...inside) - Math.min(...inside)).toBeGreaterThan(0.7 * 64)
     expect(wordsIn(stripFigure(strip)).some((text) => text.includes('Scales serve the rows in contact'))).toBe(true)
   })
 
@@ -83,9 +120,7 @@ describe('scales', () => {
   })
 
   test('a line breaks where numbers are missing', () => {
-    const path = [
-      ...stripFigure(strip).matchAll(/<path d="(M[^"]*)" fill="none" stroke="#1b2730" stroke-width="0.9"/g),
-    ][4][1]
+    const path = traces(strip)[4]
     expect(path.match(/M/g)).toHaveLength(2)
   })
 })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Point } from '../../../src/core/terms/index.ts'
 import { budgetRows } from '../../../src/figure/budget/budgetRows.ts'
-import { budgetFigure, type PaletteName } from '../../../src/figure/index.ts'
+import { type BudgetFigureData, budgetFigure, type PaletteName } from '../../../src/figure/index.ts'
 import { faultsOf } from '../faultsOf.ts'
 import { goldenText } from '../goldenText.ts'
 import { inventedPoints, nothing, stribeck } from '../inventedCurves.ts'
@@ -22,7 +22,7 @@ const points: readonly Point[] = inventedPoints({ from: 0.003, to: 0.3, count: 1
   },
 )
 
-const data = {
+const data: BudgetFigureData = {
   title: 'Lacquer B on beech, what makes the uncertainty (invented)',
   caption: 'twelve steps from 3 to 300 mm/s',
   points,

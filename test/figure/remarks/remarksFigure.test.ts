@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Point, Remark, RemarkKind } from '../../../src/core/terms/index.ts'
-import { type PaletteName, remarksFigure } from '../../../src/figure/index.ts'
+import { type PaletteName, type RemarksFigureData, remarksFigure } from '../../../src/figure/index.ts'
 import { remarkNumbers } from '../../../src/figure/remarks/remarkNumbers.ts'
 import { faultsOf } from '../faultsOf.ts'
 import { goldenText } from '../goldenText.ts'
@@ -27,7 +27,7 @@ const points: readonly Point[] = inventedPoints({ from: 0.001, to: 0.1, count: 9
   }),
 )
 
-const data = {
+const data: RemarksFigureData = {
   title: 'Lacquer B on beech, remarks (invented)',
   caption: 'nine steps from 1 to 100 mm/s',
   points,

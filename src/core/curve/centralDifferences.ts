@@ -5,8 +5,8 @@ const relativeStep = 1e-4
 
 /**
  * The same problem with its Jacobian made by five-point central differences (Abramowitz & Stegun 1972, 25.3.6), about
- * twelve digits where the residuals are smooth. `sizes` gives the typical size of each parameter for steps at zero. Steps
- * may leave the bounds by a thousandth of the parameter.
+ * eleven digits where the residuals are smooth. `sizes` gives the typical size of each parameter, for steps near zero. Steps
+ * may leave the bounds by a few ten-thousandths of the parameter.
  */
 export function withCentralDifferences(
   problem: Omit<ResidualProblem, 'evaluate'> & { evaluate(parameters: Float64Array, residuals: Float64Array): void },
@@ -17,7 +17,8 @@ export function withCentralDifferences(
   const moved = new Float64Array(rows)
   const differentiate = (j: number, jacobian: Float64Array): void => {
     const centre = at[j]
-    const step = relativeStep * (Math.abs(centre) || Math.abs(sizes[j]) || 1)
+    const size = Math.abs(sizes[j]) || 1
+    const step = relativeStep * (Math.abs(centre) > 1e-6 * size ? Math.abs(centre) : size)
     const column = jacobian.subarray(j * rows, (j + 1) * rows).fill(0)
     for (const [places, weight] of fivePoints) {
       at[j] = centre + places * step

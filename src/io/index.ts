@@ -1,3 +1,4 @@
+export { type QuestionFile, readQuestion } from './question/index.ts'
 export {
   fixtureKindsWritten,
   readSetup,

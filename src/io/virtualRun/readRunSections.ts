@@ -11,25 +11,41 @@ import { virtualRunKeys } from './virtualRunKeys.ts'
 
 /** Where a section is named; what it lacks is reported there. */
 interface NamedSpot extends Spot {
+  readonly sections: OwnSections
   readonly named?: Node
 }
 
+/** Sections that a kind of file has beside those of a setup. */
+export interface OwnSections {
+  readonly keys: Section
+  /** What such a file is called, for what is none of its keys. */
+  readonly called: string
+  /** Why `columns`, a key of setups, is none of its keys. */
+  readonly withoutColumns: string
+}
+
+const ofVirtualRuns: OwnSections = {
+  keys: virtualRunKeys,
+  called: 'a virtual run',
+  withoutColumns: 'Take it out: the setup that is written beside the record says it.',
+}
+
 /**
- * Reads a whole virtual run into `spot.into`: the sections of a setup by the reader of setups, its own by their table.
- * The units of the record follow from its table, so `columns` is none of its keys.
+ * Reads a whole virtual run, or another file that holds a setup and more, into `spot.into`: the sections of a setup by the
+ * reader of setups, its own by their table. There is no record yet, so `columns` is none of its keys.
  */
-export function readRunSections(root: YAMLMap, spot: Spot): void {
+export function readRunSections(root: YAMLMap, spot: Spot, sections: OwnSections = ofVirtualRuns): void {
   const own = new YAMLMap()
   const setup = new YAMLMap()
   own.range = root.range
   setup.range = root.range
   for (const pair of root.items) {
     const name = isScalar(pair.key) ? String(pair.key.value) : ''
-    if (Object.hasOwn(virtualRunKeys.keys, name) || name === 'columns') own.items.push(pair)
+    if (Object.hasOwn(sections.keys.keys, name) || name === 'columns') own.items.push(pair)
     else setup.items.push(pair)
   }
   readRoot(setup, spot)
-  readSection(own, virtualRunKeys, spot)
+  readSection(own, sections.keys, { ...spot, sections })
 }
 
 function readSection(map: YAMLMap | undefined, section: Section, spot: NamedSpot): void {
@@ -38,7 +54,7 @@ function readSection(map: YAMLMap | undefined, section: Section, spot: NamedSpot
     const path = joined(spot.path, entry.name)
     const key = Object.hasOwn(section.keys, entry.name) ? section.keys[entry.name] : undefined
     if (key !== undefined) readKey(key, entry, { ...spot, path })
-    else complain({ ...spot, path }, entry.keyNode, strangeKey(entry.name, section, spot.path))
+    else complain({ ...spot, path }, entry.keyNode, strangeKey(entry.name, section, spot))
   }
   for (const [name, key] of Object.entries(section.keys)) {
     if (key.required !== true || entries.has(name)) continue
@@ -46,7 +62,7 @@ function readSection(map: YAMLMap | undefined, section: Section, spot: NamedSpot
   }
 }
 
-function readKey(key: Key, entry: Entry, spot: Spot): void {
+function readKey(key: Key, entry: Entry, spot: NamedSpot): void {
   const node = spot.source.behind(entry.valueNode)
   if (key.is === 'quantity' || key.is === 'text' || key.is === 'choice') {
     const at = isBlank(entry.valueNode) ? entry.keyNode : (entry.valueNode as Node)
@@ -87,10 +103,9 @@ function readVariants(map: YAMLMap | undefined, key: Variants, spot: NamedSpot):
   complain({ ...spot, path }, at, wrong)
 }
 
-function strangeKey(name: string, section: Section, path: string): Complaint {
+function strangeKey(name: string, section: Section, { path, sections }: NamedSpot): Complaint {
   if (path !== '') return unknownKey(name, section, path)
-  const what = `"${name}" is no key of a virtual run.`
-  return { kind: 'keyUnknown', what, mend: 'Take it out: the setup that is written beside the record says it.' }
+  return { kind: 'keyUnknown', what: `"${name}" is no key of ${sections.called}.`, mend: sections.withoutColumns }
 }
 
 function complain(spot: Spot, at: Node | undefined | null, complaint: Complaint): void {

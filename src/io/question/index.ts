@@ -1,0 +1,1 @@
+export { type QuestionFile, readQuestion } from './readQuestion.ts'

@@ -8,7 +8,10 @@ export interface WeightedProfile {
   readonly weight: number
 }
 
-/** Ends are null where the data do not bound the quantity inside its reach. */
+/**
+ * Ends are null where the data do not bound the quantity inside its reach. Where it lies outside for certain, the end of the
+ * reach bounds it.
+ */
 export interface Interval {
   readonly low: number | null
   readonly high: number | null
@@ -23,19 +26,23 @@ export function averagedInterval(fits: readonly WeightedProfile[], reach: { low:
   const total = fits.reduce((sum, { weight }) => sum + weight, 0)
   const parts = fits.map(({ profile, weight }) => ({ root: rootAlong(profile), share: weight / total }))
   const below = (g: number): number => parts.reduce((sum, { root, share }) => sum + share * normalCdf(root(g)), 0)
-  return { low: crossing(below, 0.025, reach), high: crossing(below, 0.975, reach) }
+  return {
+    low: below(reach.low) > tail ? null : crossing(below, tail, reach),
+    high: below(reach.high) < 1 - tail ? null : crossing(below, 1 - tail, reach),
+  }
 }
 
-/** Where a rising function takes a value, null where it does not inside the reach. */
-function crossing(below: (g: number) => number, value: number, reach: { low: number; high: number }): number | null {
+const tail = 0.025
+
+/** Where a rising function takes a value, or the end of the reach nearest to that. */
+function crossing(below: (g: number) => number, value: number, reach: { low: number; high: number }): number {
   let { low, high } = reach
-  if (!(below(low) <= value && below(high) >= value)) return null
   for (let round = 0; round < 60 && high - low > 1e-9 * (reach.high - reach.low); round++) {
     const middle = (low + high) / 2
     if (below(middle) < value) low = middle
     else high = middle
   }
-  return (low + high) / 2
+  return below(low) >= value ? low : high
 }
 
 /** The root at any g: smooth between knots, straight on outside them, flat where the quantity is stuck. */

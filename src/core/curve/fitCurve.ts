@@ -57,7 +57,7 @@ export function fitCurve(points: readonly CurvePoint[], options: CurveFitOptions
 function choiceOf({ fit, weight }: WeighedMember, best: WeighedMember): Curve['choices'][number] {
   return {
     model: fit.member.name,
-    delta: -2 * Math.log(Math.max(weight, Number.MIN_VALUE) / best.weight),
+    delta: 2 * Math.log(best.weight / Math.max(weight, Number.MIN_VALUE)),
     weight,
     parameters: fit.member.names.length,
   }

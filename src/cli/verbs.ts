@@ -4,6 +4,7 @@ import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
 import { demoVerb } from './verbs/demo.ts'
 import { fitVerb } from './verbs/fit.ts'
+import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
 import { setupVerb } from './verbs/setup.ts'
 import { simulateVerb } from './verbs/simulate.ts'
@@ -11,6 +12,7 @@ import { simulateVerb } from './verbs/simulate.ts'
 /** In the order in which a newcomer meets them. */
 export const allVerbs: readonly Verb[] = [
   demoVerb,
+  planVerb,
   setupVerb,
   reduceVerb,
   fitVerb,

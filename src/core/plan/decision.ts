@@ -35,10 +35,10 @@ export function decision({ deciding }: PlanQuestion, budget: WearBudget): Decisi
   const equivalence = attempted(() => replicatesForEquivalence({ ...scatter, margin }))
   const seen = [3, 5, 10].map((n) => ({ replicates: n, difference: smallestDifference(n, scatter) }))
   const each = Math.max(fewestOrdered, replicates?.replicates ?? mostOrdered)
+  // Another replicate must meet other balls, however long one set would last.
+  const runsPerBallSet = Math.min(budget.runsPerBallSet, samples.length)
   const order =
-    each > mostOrdered
-      ? []
-      : runOrder({ samples, replicates: each, runsPerDay, runsPerBallSet: budget.runsPerBallSet, checkStandard, seed })
+    each > mostOrdered ? [] : runOrder({ samples, replicates: each, runsPerDay, runsPerBallSet, checkStandard, seed })
   return {
     replicates,
     equivalence,

@@ -7,6 +7,7 @@ export {
   equivalencePower,
   replicatesForEquivalence,
 } from './equivalence.ts'
+export { type FilledQuestion, fillFromTables } from './fillFromTables.ts'
 export { frictionAt, type PredictedFriction } from './frictionAt.ts'
 export { planBasis } from './planBasis.ts'
 export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'

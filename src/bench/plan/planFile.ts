@@ -1,0 +1,35 @@
+import { readFile } from 'node:fs/promises'
+import { basename } from 'node:path'
+import { fillFromTables, type Plan, planOf } from '../../core/plan/index.ts'
+import { done, failed, type Outcome, type Problem, type Sha256 } from '../../core/terms/index.ts'
+import { readQuestion } from '../../io/index.ts'
+import { fileProblem } from '../fileProblem.ts'
+
+/** A plan with the file that asked for it. */
+export interface PlannedFile {
+  readonly file: string
+  readonly sha256: Sha256
+  readonly plan: Plan
+  /** What was taken from the tables of bodies and liquids. */
+  readonly taken: readonly string[]
+}
+
+/** Reads a question file, closes its gaps from the tables, and plans; all problems at once. */
+export async function planFile(file: string): Promise<Outcome<PlannedFile>> {
+  let text: string
+  try {
+    text = await readFile(file, 'utf8')
+  } catch (error) {
+    return failed(fileProblem(error, file, 'read'))
+  }
+  const name = basename(file)
+  const read = readQuestion(text, name)
+  if (!read.ok) return read
+  const filled = fillFromTables(read.value.question)
+  if (!filled.ok) return failed(...filled.problems.map((problem) => inFile(problem, name)))
+  const plan = planOf(filled.value.question)
+  if (!plan.ok) return failed(...plan.problems.map((problem) => inFile(problem, name)))
+  return done({ file: name, sha256: read.value.sha256, plan: plan.value, taken: filled.value.taken })
+}
+
+const inFile = (problem: Problem, file: string): Problem => ({ ...problem, place: { file, ...problem.place } })

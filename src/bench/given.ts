@@ -14,11 +14,11 @@ export interface Given {
 /** Nothing was said: the setup and the program decide. */
 export const nothingGiven: Given = { reading: {}, options: {} }
 
-/** As much of it as was said, for the origin of a result; undefined where nothing was. */
-export function givenInOrigin({ reading, options }: Given): object | undefined {
-  const said = { reading: filled(reading), options: filled(options) }
-  return said.reading === undefined && said.options === undefined ? undefined : filled(said)
-}
+/**
+ * As much of it as was said, for the origin of a result; undefined where nothing was. Names stand in one order, whatever
+ * order they were said in: a store may sort them, and the result must come out the same.
+ */
+export const givenInOrigin = ({ reading, options }: Given): object | undefined => filled({ reading, options })
 
 /** What `givenInOrigin` wrote, out of the options of a kept result. */
 export function givenFromOrigin(options: Readonly<Record<string, unknown>>): Given {
@@ -53,13 +53,14 @@ export function columnsTogether(first: ColumnAnswers, second: ColumnAnswers): Co
   return Object.fromEntries([...headings].map((heading) => [heading, { ...first[heading], ...second[heading] }]))
 }
 
-/** Without what is undefined or holds nothing; undefined where nothing is left. */
+/** Names in order, without what is undefined or holds nothing; undefined where nothing is left. */
 function filled(said: object): object | undefined {
-  const entries = Object.entries(said).filter(([, value]) => value !== undefined && !isEmpty(value))
+  const entries = Object.entries(said)
+    .map(([name, value]) => [name, isRecord(value) ? filled(value) : value] as const)
+    .filter(([, value]) => value !== undefined)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
   return entries.length === 0 ? undefined : Object.fromEntries(entries)
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
-
-const isEmpty = (value: unknown): boolean => isRecord(value) && Object.keys(value).length === 0

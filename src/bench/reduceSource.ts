@@ -1,7 +1,7 @@
 import { reduceDefaults, reduceRecord } from '../core/reduce/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
 import { type RawRecord, readRecord, type SetupFile } from '../io/index.ts'
-import { type Given, givenInOrigin, readingWith } from './given.ts'
+import { type Given, givenFromOrigin, givenInOrigin, readingWith } from './given.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
 import { sharedBudget } from './sharedBudget.ts'
 
@@ -16,7 +16,9 @@ export interface ReduceSource {
 }
 
 /** Reads a record and reduces it to points. All problems of the file at once. */
-export async function reduceSource(from: ReduceSource, outside: Outside): Promise<Outcome<ReducedRecord>> {
+export async function reduceSource(said: ReduceSource, outside: Outside): Promise<Outcome<ReducedRecord>> {
+  // As the origin will say it: a recomputation from there must read the record in the same way.
+  const from = { ...said, given: givenFromOrigin({ given: givenInOrigin(said.given) }) }
   const progress = (share: number, of: number): void => outside.progress('reading', share, of)
   const reading = readingWith(from.given.reading, from.setup.columns)
   const record = await readRecord(from.source, { ...reading, file: from.file, progress })

@@ -1,11 +1,27 @@
-import { schemaVersion } from '../core/terms/index.ts'
+import { type Curve, type Origin, type Reduction, type Remark, schemaVersion } from '../core/terms/index.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
+import type { BudgetShare } from './sharedBudget.ts'
 
-/**
- * A reduced record for machines: SI throughout, null for what is not known, no clock and no path in it, so that equal
- * input gives equal bytes. Fields: docs/json.md; schema: schema/result.schema.json.
- */
-export function resultDocument(reduced: ReducedRecord): object {
+/** A reduced record for machines. Fields: docs/json.md; schema: schema/result.schema.json. */
+export interface ResultDocument {
+  readonly schemaVersion: typeof schemaVersion
+  readonly record: { readonly file: string } & ReducedRecord['read']
+  readonly origin: Origin
+  readonly window: Reduction['window']
+  readonly remarks: readonly Remark[]
+  readonly points: Reduction['points']
+  readonly curve: Curve | null
+  readonly zeroes: { readonly axialForce: Reduction['forceZero']; readonly torque: Reduction['torqueBlank'] }
+  readonly budget: readonly BudgetShare[]
+  readonly ripple: Reduction['ripple']
+  readonly noiseCorrelation: Reduction['noiseCorrelation']
+  readonly sampleInterval: Reduction['sampleInterval']
+  readonly segmentation: Reduction['segmentation']
+  readonly steps: Reduction['steps']
+}
+
+/** SI throughout, null for what is not known, no clock and no path in it, so that equal input gives equal bytes. */
+export function resultDocument(reduced: ReducedRecord): ResultDocument {
   const { reduction, curve } = reduced
   return {
     schemaVersion,

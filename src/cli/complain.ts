@@ -1,6 +1,6 @@
 import { type Place, type Problem, schemaVersion } from '../core/terms/index.ts'
 import { codeOf, exitCodes } from './exitCodes.ts'
-import { painted } from './screen.ts'
+import { painted, type Screen } from './screen.ts'
 import type { Desk } from './verb.ts'
 
 /** Was an answer for machines asked for? Also looked up where the command line itself could not be read. */
@@ -10,14 +10,19 @@ export const wantsJson = (words: readonly string[]): boolean => words.includes('
 export function complain(problems: readonly Problem[], desk: Desk, json: boolean): number {
   const { screen } = desk
   const code = codeOf(problems)
+  sayProblems(problems, screen)
+  if (json) screen.out(`${JSON.stringify(errorDocument(code, problems), null, 2)}\n`)
+  return code
+}
+
+/** Says problems to people, each with where, what and mend. */
+export function sayProblems(problems: readonly Problem[], screen: Screen): void {
   const lines = problems.map((problem) => {
     const place = placeInWords(problem.place)
     const head = `${place === '' ? '' : `${place}: `}${problem.what}`
     return `${painted(screen, 'kufe:', 'warn')} ${head}\n      ${problem.mend}\n`
   })
   screen.err(lines.join(''))
-  if (json) screen.out(`${JSON.stringify(errorDocument(code, problems), null, 2)}\n`)
-  return code
 }
 
 /** The one shape of an error for machines; docs/json.md tells its fields. */

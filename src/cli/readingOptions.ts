@@ -30,12 +30,24 @@ export interface ReadingOptions {
 }
 
 export function addReadingOptions(command: Command): Command {
-  const several = (text: string, before: readonly string[] = []): readonly string[] => [...before, text]
-  const choice = (flags: string, about: string, choices: readonly string[]): Option =>
-    new Option(flags, about).choices([...choices])
-  return command
+  command
     .argument('<file>', 'the record: text, .xlsx or Parquet')
     .option('-s, --setup <file>', 'what the record does not tell: rig, fixture, pair (see "kufe setup")')
+  return addReduceOptions(addTableOptions(command))
+    .optionsGroup('Answer:')
+    .option('--json', 'answer for machines: JSON in SI units on standard output')
+    .option('--svg <file>', 'draw the curve into this file')
+    .addOption(choice('--palette <name>', 'colours of the drawing', ['light', 'dark', 'print']).default('light'))
+    .option('--strict', 'answer 1 where a value must not be used or no speed can be believed')
+}
+
+const choice = (flags: string, about: string, choices: readonly string[]): Option =>
+  new Option(flags, about).choices([...choices])
+
+/** How a table is written and what its columns hold. */
+export function addTableOptions(command: Command): Command {
+  const several = (text: string, before: readonly string[] = []): readonly string[] => [...before, text]
+  return command
     .optionsGroup('Reading the record:')
     .option('-u, --unit <heading=unit>', 'unit of a column, where the file has none; may be repeated', several)
     .option('-c, --column <heading=channel>', 'what a column holds, or "none"; may be repeated', several)
@@ -45,6 +57,11 @@ export function addReadingOptions(command: Command): Command {
     .addOption(choice('--decimal <name>', 'decimal mark', Object.keys(decimalMarks)))
     .addOption(choice('--encoding <name>', 'how bytes stand for letters', encodings))
     .option('--sheet <name>', 'sheet of a workbook, by name or number')
+}
+
+/** Options of the reduction that go before those of the setup. */
+export function addReduceOptions(command: Command): Command {
+  return command
     .optionsGroup('Reducing and fitting:')
     .addOption(choice('--segmentation <how>', 'how steps are found', Object.keys(segmentations)))
     .option(
@@ -53,34 +70,37 @@ export function addReadingOptions(command: Command): Command {
       wholeNumber(100, 1_000_000),
     )
     .option('--seed <number>', 'seed of the draws; 1 unless the setup says otherwise', wholeNumber(0, 2 ** 32 - 1))
-    .optionsGroup('Answer:')
-    .option('--json', 'answer for machines: JSON in SI units on standard output')
-    .option('--svg <file>', 'draw the curve into this file')
-    .addOption(choice('--palette <name>', 'colours of the drawing', ['light', 'dark', 'print']).default('light'))
-    .option('--strict', 'answer 1 where a value must not be used or no speed can be believed')
 }
 
-/** What the use case wants. Options of the reduction that were not given stay with the setup and the defaults. */
-export function reduceArgs(file: string, options: ReadingOptions, desk: Desk): ReduceFileArgs {
-  const { segmentation, draws, seed, separator, decimal, sheet } = options
+type TableWords = Omit<ReadingOptions, 'json' | 'svg' | 'palette' | 'strict'>
+
+/** What the use case wants. */
+export const reduceArgs = (file: string, options: ReadingOptions, desk: Desk): ReduceFileArgs => ({
+  file,
+  setup: options.setup,
+  reading: readingArgs(options, desk),
+  options: reduceOptions(options),
+})
+
+/** What was said about columns and dialect. */
+export function readingArgs(options: TableWords, desk: Desk): ReduceFileArgs['reading'] {
+  const { separator, decimal, sheet } = options
   return {
-    file,
-    setup: options.setup,
-    reading: {
-      units: options.unit ?? [],
-      columns: options.column ?? [],
-      separator: separator === undefined ? undefined : separators[separator],
-      decimalMark: decimal === undefined ? undefined : decimalMarks[decimal],
-      encoding: options.encoding,
-      sheet: sheet !== undefined && /^\d+$/.test(sheet) ? Number(sheet) : sheet,
-      mapping: options.mapping,
-      saveMapping: options.saveMapping,
-      mappings: keptMappings(desk.environment),
-    },
-    options: {
-      ...(segmentation === undefined ? {} : { segmentation: segmentations[segmentation] }),
-      ...(draws === undefined ? {} : { bandDraws: draws }),
-      ...(seed === undefined ? {} : { seed }),
-    },
+    units: options.unit ?? [],
+    columns: options.column ?? [],
+    separator: separator === undefined ? undefined : separators[separator],
+    decimalMark: decimal === undefined ? undefined : decimalMarks[decimal],
+    encoding: options.encoding,
+    sheet: sheet !== undefined && /^\d+$/.test(sheet) ? Number(sheet) : sheet,
+    mapping: options.mapping,
+    saveMapping: options.saveMapping,
+    mappings: keptMappings(desk.environment),
   }
 }
+
+/** Options of the reduction that were given; the others stay with the setup and the defaults. */
+export const reduceOptions = ({ segmentation, draws, seed }: TableWords): ReduceFileArgs['options'] => ({
+  ...(segmentation === undefined ? {} : { segmentation: segmentations[segmentation] }),
+  ...(draws === undefined ? {} : { bandDraws: draws }),
+  ...(seed === undefined ? {} : { seed }),
+})

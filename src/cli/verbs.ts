@@ -1,13 +1,18 @@
 import { programOf } from './program.ts'
 import type { Verb } from './verb.ts'
+import { addVerb } from './verbs/add.ts'
 import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
 import { demoVerb } from './verbs/demo.ts'
 import { fitVerb } from './verbs/fit.ts'
+import { labVerb } from './verbs/lab.ts'
+import { listVerb } from './verbs/list.ts'
 import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
 import { setupVerb } from './verbs/setup.ts'
+import { showVerb } from './verbs/show.ts'
 import { simulateVerb } from './verbs/simulate.ts'
+import { verifyVerb } from './verbs/verify.ts'
 
 /** In the order in which a newcomer meets them. */
 export const allVerbs: readonly Verb[] = [
@@ -16,6 +21,11 @@ export const allVerbs: readonly Verb[] = [
   setupVerb,
   reduceVerb,
   fitVerb,
+  labVerb,
+  addVerb,
+  listVerb,
+  showVerb,
+  verifyVerb,
   simulateVerb,
   coverageVerb,
   completionVerb,

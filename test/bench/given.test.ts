@@ -28,6 +28,15 @@ test('what was said comes back from the JSON of an origin as it was', () => {
   expect(givenFromOrigin(options)).toEqual(given)
 })
 
+test('names stand in one order, whatever order they were said in', () => {
+  const { columns, ...reading } = given.reading
+  const other = {
+    options: given.options,
+    reading: { ...reading, columns: Object.fromEntries(Object.entries(columns ?? {}).reverse()) },
+  }
+  expect(JSON.stringify(givenInOrigin(other))).toBe(JSON.stringify(givenInOrigin(given)))
+})
+
 test('the origin of a result says all that its recomputation needs', async () => {
   const bytes = new Uint8Array(readFileSync('examples/lacquer/wax.csv'))
   const setup = readSetup(readFileSync('examples/lacquer/wax.setup.yaml', 'utf8'), 'wax.setup.yaml')

@@ -1,4 +1,5 @@
 import type { ReducedRecord } from '../../bench/index.ts'
+import { printable } from './printable.ts'
 import { type TableColumn, textTable } from './textTable.ts'
 import { wrap } from './wrap.ts'
 
@@ -26,10 +27,4 @@ export function columnTable({ read }: ReducedRecord, width: number): string {
 function columnsOf(rows: readonly (readonly string[])[]): readonly TableColumn[] {
   const heads = ['column', 'unit', 'taken for', 'because'].slice(0, rows[0]?.length ?? 0)
   return heads.map((head, at) => ({ head, unit: '', align: 'left', cells: rows.map((row) => row[at] ?? '') }))
-}
-
-/** Foreign text without control characters, cut to a length. */
-function printable(text: string, most: number): string {
-  const letters = [...text].map((letter) => (/[\p{C}\p{Zl}\p{Zp}]/u.test(letter) ? '·' : letter))
-  return letters.length <= most ? letters.join('') : `${letters.slice(0, most - 1).join('')}…`
 }

@@ -1,0 +1,224 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { run } from '../../../src/cli/run.ts'
+import { checksum } from '../../../src/store/index.ts'
+import { capturedDesk } from '../capturedDesk.ts'
+
+let folder: string
+let lab: string
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'kufe-lab-verbs-'))
+  lab = join(folder, 'lab')
+})
+afterEach(() => rmSync(folder, { recursive: true, force: true }))
+
+async function kufe(...words: string[]) {
+  const desk = capturedDesk({}, { KUFE_LAB: lab, KUFE_BY: 'MK', KUFE_HOME: join(folder, 'home') })
+  const code = await run(words, desk)
+  return { code, out: desk.out(), err: desk.err() }
+}
+
+const wax = ['examples/lacquer/wax.csv', '--draws', '100']
+const waxId = checksum(readFileSync('examples/lacquer/wax.csv'))
+
+describe('lab new', () => {
+  test('makes a lab, and says what comes next', async () => {
+    const { code, out, err } = await kufe('lab', 'new', lab, '--title', 'Lacquer workshop')
+    expect({ code, err }).toEqual({ code: 0, err: '' })
+    expect(out).toContain('Made the lab "Lacquer workshop"')
+    expect((await kufe('list')).out).toMatch(/^Lacquer workshop · .* · 0 records\n$/)
+  })
+
+  test('as JSON', async () => {
+    const { out } = await kufe('lab', 'new', lab, '--json')
+    expect(JSON.parse(out)).toEqual({ schemaVersion: '1', where: lab, id: 'lab', title: 'lab' })
+  })
+
+  test('a second one in the same place is refused: 4, the lab store', async () => {
+    await kufe('lab', 'new', lab)
+    const { code, out, err } = await kufe('lab', 'new', lab, '--json')
+    expect(code).toBe(4)
+    expect(err).toContain('There is a lab here already.')
+    expect(JSON.parse(out).error).toMatchObject({ code: 4, class: 'store', problems: [{ kind: 'labExists' }] })
+  })
+
+  test('somebody must have made it', async () => {
+    const desk = capturedDesk({}, {})
+    expect(await run(['lab', 'new', lab], desk)).toBe(2)
+    expect(desk.err()).toContain('--by INITIALS')
+  })
+})
+
+test('a lab that nobody named, and none here', async () => {
+  const desk = capturedDesk({}, { KUFE_BY: 'MK' })
+  expect(await run(['list'], desk)).toBe(2)
+  expect(desk.err()).toContain('kufe lab new')
+})
+
+test('a lab that is not there: 4', async () => {
+  expect(await kufe('list')).toMatchObject({ code: 4, err: expect.stringContaining('There is no lab here.') })
+})
+
+describe('add', () => {
+  beforeEach(() => kufe('lab', 'new', lab))
+
+  test('one record: what is on the disk is told, line by line', async () => {
+    const { code, out, err } = await kufe('add', ...wax, '--study', 'Drawer runners')
+    expect({ code, err }).toEqual({ code: 0, err: '' })
+    expect(out).toBe(
+      [
+        `kept        ${waxId.slice(0, 12)}  examples/lacquer/wax.csv`,
+        `reduced     ${waxId.slice(0, 12)}  wax.csv: 17 points; believe 200 µm/s to 300 mm/s; 2 to take care of`,
+        '1 kept, 1 reduced.',
+        '',
+      ].join('\n'),
+    )
+    expect((await kufe('add', ...wax)).out).toMatch(/^known .*, kept on 2026-01-02 by MK\n1 known before\.\n$/)
+  })
+
+  test('a bad file among good ones: its problems with their mend, the others kept, 3', async () => {
+    const poem = join(folder, 'poem.txt')
+    writeFileSync(poem, 'roses are red\n')
+    const { code, out, err } = await kufe('add', poem, ...wax, '--setup', 'examples/lacquer/wax.setup.yaml')
+    expect(code).toBe(3)
+    expect(out).toContain('1 kept, 1 refused, 1 reduced.')
+    expect(err).toMatch(/^kufe: poem\.txt/)
+  })
+
+  test('as JSON one document, with the same', async () => {
+    const poem = join(folder, 'poem.txt')
+    writeFileSync(poem, 'roses are red\n')
+    const { code, out } = await kufe('add', poem, ...wax, '-s', 'examples/lacquer/wax.setup.yaml', '--json')
+    expect(code).toBe(3)
+    expect(JSON.parse(out)).toMatchObject({
+      schemaVersion: '1',
+      aside: 0,
+      events: [
+        { what: 'refused', file: poem, problems: [{ place: { file: 'poem.txt' } }] },
+        { what: 'kept', record: { id: waxId, name: 'wax.csv', version: 1 } },
+        { what: 'reduced', record: { id: waxId }, brief: { points: 17 } },
+      ],
+    })
+  })
+
+  test.for([
+    { words: ['--replicate', '0'], says: 'whole number from 1' },
+    { words: ['--study', '…'], says: 'no letter or digit' },
+    { words: ['--day', '25.11.2026'], says: 'is not a day' },
+    { words: ['--unit', 'x'], says: 'HEADING=UNIT' },
+  ])('wrong use: $words', async ({ words, says }) => {
+    const { code, err } = await kufe('add', ...wax, ...words)
+    expect(code).toBe(2)
+    expect(err).toContain(says)
+  })
+
+  test('what was said about columns is said again by verify', async () => {
+    const record = join(folder, 'moment.csv')
+    const text = readFileSync('examples/lacquer/wax.csv', 'utf8')
+    writeFileSync(record, text.replace('Torque', 'Quantity 7').replace('N·m', ''))
+    const setup = ['--setup', 'examples/lacquer/wax.setup.yaml', '--draws', '100']
+    expect((await kufe('add', record, ...setup)).code).toBe(3)
+    const said = ['--column', 'Quantity 7=torque', '--unit', 'Quantity 7=N.m']
+    expect((await kufe('add', record, ...setup, ...said)).code).toBe(0)
+    expect(await kufe('verify')).toMatchObject({ code: 0, out: expect.stringContaining('Nothing was found.') })
+  })
+})
+
+describe('list and show', () => {
+  beforeEach(async () => {
+    await kufe('lab', 'new', lab)
+    await kufe('add', ...wax, '--study', 'Drawer runners', '--sample', 'wax', '--replicate', '2', '--why', 'first day')
+  })
+
+  test('records, studies, samples and the history', async () => {
+    expect((await kufe('list')).out).toMatch(
+      new RegExp(`${waxId.slice(0, 12)}  wax\\.csv  drawer-runners  wax +2  2026-01-02 MK +1  kufe 0\\.0\\.0-test`),
+    )
+    expect((await kufe('list', 'studies')).out).toMatch(/drawer-runners {2}Drawer runners +1\n/)
+    expect((await kufe('list', 'samples')).out).toMatch(/wax +wax +1\n/)
+    expect((await kufe('list', 'history')).out).toMatch(/MK {3}created study drawer-runners +first day\n/)
+  })
+
+  test('as JSON', async () => {
+    expect(JSON.parse((await kufe('list', '--json')).out)).toMatchObject({
+      lab: { where: lab },
+      records: [{ id: waxId, study: 'drawer-runners', result: { kind: 'fit', origin: { raw: waxId } } }],
+    })
+    expect(JSON.parse((await kufe('list', 'history', '--json')).out).history).toHaveLength(6)
+    expect(JSON.parse((await kufe('list', '--study', 'none', '--json')).out).records).toEqual([])
+  })
+
+  test.for(['wax.csv', waxId, waxId.slice(0, 6)])(
+    'a record by %s: history, results, and the one that counts',
+    async (word) => {
+      const { code, out } = await kufe('show', word)
+      expect(code).toBe(0)
+      expect(out).toContain(`id          ${waxId}`)
+      expect(out).toMatch(/\n +1 {2}2026-01-02 03:04:05 UTC {2}MK +added {2}first day\n/)
+      expect(out).toMatch(/\n {2}counts {2}2026-01-02 03:04:05 UTC/)
+      expect(out).toContain('wax.csv · 3 balls 6.35 mm')
+      expect(out).toContain('\nRemarks\n')
+    },
+  )
+
+  test('as JSON the result is byte for byte that of reduce', async () => {
+    const words = ['examples/lacquer/wax.csv', '--setup', 'examples/lacquer/wax.setup.yaml', '--draws', '100', '--json']
+    const reduced = (await kufe('reduce', ...words)).out
+    const shown = JSON.parse((await kufe('show', 'wax.csv', '--json')).out)
+    expect(shown.result).toEqual(JSON.parse(reduced))
+    expect(shown.results[0].sha256).toBe(checksum(reduced))
+  })
+
+  test('a study with its records', async () => {
+    const { out } = await kufe('show', 'drawer-runners')
+    expect(out).toMatch(/^Drawer runners · study drawer-runners\n {2}made 2026-01-02 03:04:05 UTC by MK\n/)
+    expect(out).toContain('wax.csv')
+  })
+
+  test('two records of one name must be told apart by their ids', async () => {
+    const record = join(folder, 'wax.csv')
+    cpSync('examples/lacquer/lacquer-a-1.csv', record)
+    await kufe('add', record, '-s', 'examples/lacquer/lacquer-a-1.setup.yaml', '--draws', '100')
+    const { code, err } = await kufe('show', 'wax.csv')
+    expect(code).toBe(2)
+    expect(err).toContain(`2 records are called "wax.csv"`)
+    expect(err).toContain(waxId.slice(0, 12))
+  })
+
+  test('nothing of that name: 2, with what may have been meant', async () => {
+    expect(await kufe('show', 'drawer-runer')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('drawer-runners'),
+    })
+  })
+})
+
+describe('verify', () => {
+  beforeEach(async () => {
+    await kufe('lab', 'new', lab)
+    await kufe('add', ...wax)
+  })
+
+  test('nothing found: 0', async () => {
+    expect(await kufe('verify')).toEqual({
+      code: 0,
+      err: '',
+      out:
+        `Lab ${lab}: 1 record, 1 setup, 1 result held against their checksums.\n` +
+        '  1 result computed again by kufe 0.0.0-test: bit for bit the same.\nNothing was found.\n',
+    })
+  })
+
+  test('a changed byte: named, 1', async () => {
+    const raw = join(lab, 'raw', waxId.slice(0, 2), waxId)
+    writeFileSync(raw, readFileSync(raw, 'utf8').replace('0', '1'))
+    const { code, out } = await kufe('verify', 'wax.csv')
+    expect(code).toBe(1)
+    expect(out).toContain(`wax.csv (${waxId.slice(0, 12)}): The raw bytes of record`)
+    const json = await kufe('verify', '--json')
+    expect(json.code).toBe(1)
+    expect(JSON.parse(json.out)).toMatchObject({ findings: [{ what: 'damaged', record: { name: 'wax.csv' } }] })
+  })
+})

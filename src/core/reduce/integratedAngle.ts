@@ -1,5 +1,5 @@
-/** Rows `from` to `to` of one signal; `room` may be used for them. */
-export type Reader = (from: number, to: number, room?: Float64Array) => Float64Array
+/** Rows `from` to `to` of one signal. `room` gives an array that may be used for them, where a new one must not be made. */
+export type Reader = (from: number, to: number, room?: () => Float64Array) => Float64Array
 
 /** Rows between start values that are kept. */
 const pageRows = 65_536
@@ -33,7 +33,7 @@ export function integratedAngle(rows: number, time: Reader, speed: Reader): Read
     return last.angle
   }
   return (from, to, room) => {
-    const out = room === undefined ? new Float64Array(to - from) : room.subarray(0, to - from)
+    const out = room === undefined ? new Float64Array(to - from) : room().subarray(0, to - from)
     const first = Math.floor(from / pageRows)
     for (let index = starts.length - 1; index < first; index++) page(index)
     for (let index = first; index * pageRows < to; index++) {

@@ -4,12 +4,14 @@ import { combined, sharedBudget } from './budget.ts'
 import { assumedTilt } from './defaults.ts'
 import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
+import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
 import type { RowContext } from './estimate/stepRows.ts'
 import type { PooledHarmonic, StepHarmonic } from './estimate/turnRipple.ts'
 import type { GapTrend } from './gapTrend.ts'
 import { pagedMean } from './pagedMean.ts'
 import type { SignalSource } from './signals.ts'
+import type { UnaveragedTail } from './unaveragedTail.ts'
 
 /** What a point is made from, and what its remarks need. */
 export interface PointContext extends RowContext {
@@ -18,6 +20,7 @@ export interface PointContext extends RowContext {
   readonly record: RecordFriction
   /** Place of the step among the slides. */
   readonly index: number
+  readonly tail: UnaveragedTail | undefined
   /** How the gap moved in each step. */
   readonly gapTrends: readonly (GapTrend | undefined)[]
   /** Largest amplitude of the gap's run-out seen in the record, m. */
@@ -75,12 +78,23 @@ export function barePoint(result: StepResult, source: SignalSource, context: Poi
     axialForce: estimate?.force ?? meanFrom(rows.force, from),
     gap: numberOrNull(pagedMean(source.pages(kept, to), ({ gap }) => gap)),
     temperature: numberOrNull(pagedMean(source.pages(kept, to), ({ temperature }) => temperature)),
-    autocorrelationTime: estimate === undefined ? null : result.correlationTime * rows.block,
+    autocorrelationTime: autocorrelationTime(result, context),
     frictionHarmonics: friction1,
     forceHarmonics: force1,
     rows: { from: rows.step.from, to, kept },
   }
 }
+
+/** In samples as they came: averages have a smaller variance than those, and a shorter memory. */
+function autocorrelationTime(result: StepResult, { tail, record }: PointContext): number | null {
+  if (result.estimate === undefined) return null
+  if (tail === undefined) return result.correlationTime
+  const averaged = meanSquare(residualOf(result, record.ripple.orders))
+  return result.correlationTime * result.rows.block * (averaged / meanSquare(tail.residual))
+}
+
+const meanSquare = (values: Float64Array): number =>
+  values.reduce((sum, value) => sum + value * value, 0) / values.length
 
 function harmonicsOf({ record, index }: PointContext, friction: number | undefined): [TurnHarmonic[], TurnHarmonic[]] {
   const { place } = record.steps[index]

@@ -2,7 +2,6 @@ import type { Point, Remark } from '../terms/index.ts'
 import { fewestKept } from './estimate/learned.ts'
 import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
-import { stepRows } from './estimate/stepRows.ts'
 import { type BarePoint, type PointContext, rippleAmplitude } from './point.ts'
 import { belowTorqueFloor } from './remarks/belowTorqueFloor.ts'
 import { contactLost } from './remarks/contactLost.ts'
@@ -11,7 +10,7 @@ import { gapCreep } from './remarks/gapCreep.ts'
 import { notSteady } from './remarks/notSteady.ts'
 import { rampInertia } from './remarks/rampInertia.ts'
 import { speedNotReached } from './remarks/speedNotReached.ts'
-import { spectrumRows, stickSlip } from './remarks/stickSlip.ts'
+import { stickSlip } from './remarks/stickSlip.ts'
 import { temperatureOff } from './remarks/temperatureOff.ts'
 import { tooFewSamples } from './remarks/tooFewSamples.ts'
 import { ceilingSeen, torqueAtCeiling } from './remarks/torqueAtCeiling.ts'
@@ -36,7 +35,7 @@ export const windUpLimit = 1 / 3
 const inertiaLimit = 0.05
 
 /** The torque under which a step's friction is not told from zero well enough, N·m. */
-export function torqueFloorOf(bare: BarePoint, context: PointContext): number {
+export function torqueFloorOf(bare: BarePoint, context: Pick<PointContext, 'geometry' | 'options' | 'setup'>): number {
   const perFriction = context.geometry.loadFactor * context.geometry.lever * bare.axialForce
   const own =
     context.options.floorFactor * perFriction * Math.hypot(bare.ownUncertainty ?? 0, bare.shared.torqueBlank ?? 0)
@@ -71,12 +70,10 @@ function frictionRemarks(bare: BarePoint, source: SignalSource, context: PointCo
   if (bare.friction === null || result.products === undefined) return []
   const at = { step: bare.step }
   const residual = residualOf(result, record.ripple.orders)
-  const looked = { friction: bare.friction, ...at }
-  const { block } = result.rows
   // In averages a fast line shows up at a slower frequency than its own, so rows as they came are looked at first.
-  const sticking =
-    (block === 1 ? undefined : stickSlip({ ...looked, ...unaveragedTail(bare, source, context) })) ??
-    stickSlip({ ...looked, residual, sampleInterval: context.sampleInterval * block, turns: bare.turns })
+  const looked = { friction: bare.friction, sampleInterval: context.sampleInterval, ...at }
+  const averaged = { residual, turns: bare.turns, sampleInterval: context.sampleInterval * result.rows.block }
+  const sticking = (context.tail && stickSlip({ ...looked, ...context.tail })) ?? stickSlip({ ...looked, ...averaged })
   const amplitude = rippleAmplitude(record, bare.friction)
   const acceleration = meanAcceleration(source, bare)
   const inertia = context.corrections.inertia
@@ -115,19 +112,6 @@ function frictionRemarks(bare: BarePoint, source: SignalSource, context: PointCo
     ),
     rampInertia({ acceleration, torque: bare.torque, ...at }, inertia, inertiaLimit),
   ]
-}
-
-/** The last rows of a step as they came. */
-function unaveragedTail({ rows }: BarePoint, source: SignalSource, context: PointContext) {
-  const result = context.record.steps[context.index]
-  const from = Math.max(rows.kept, rows.to - spectrumRows)
-  const tail = stepRows({ ...result.rows.step, from }, source, context)
-  const angle = Math.abs(tail.angle[tail.angle.length - 1] - tail.angle[0])
-  return {
-    residual: residualOf({ ...result, rows: tail, from: 0 }, context.record.ripple.orders),
-    sampleInterval: context.sampleInterval,
-    turns: angle / (2 * Math.PI),
-  }
 }
 
 function speedRemark(result: StepResult, { options }: PointContext): Remark | undefined {

@@ -20,6 +20,7 @@ import { meanAcceleration, pointOf, torqueFloorOf } from './pointRemarks.ts'
 import { recordRemarks } from './recordRemarks.ts'
 import { segment } from './segment/segment.ts'
 import { type SignalSource, signalSource } from './signals.ts'
+import { unaveragedTail } from './unaveragedTail.ts'
 import { believableWindow } from './window/believable.ts'
 import { contactState } from './zero/contactState.ts'
 import { forceZero } from './zero/forceZero.ts'
@@ -60,7 +61,7 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     lever: geometry.lever,
     ripple: points.map((point) => rippleAmplitude(record, point.friction ?? Number.NaN)),
     rippleSeen: isRippleSeen(record),
-    floors: points.map((point, index) => torqueFloorOf(point, { ...common, index })),
+    floors: points.map((point) => torqueFloorOf(point, common)),
     accelerations: points.map((point) => meanAcceleration(source, point)),
   }
   const wantsTurns = points.some((point) => point.turns < 1)
@@ -78,9 +79,11 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
   })
 }
 
-function pointsOf(source: SignalSource, common: Omit<PointContext, 'index'>): Point[] {
-  const points = common.record.steps.map((result, index) => {
-    const context = { ...common, index }
+function pointsOf(source: SignalSource, common: Omit<PointContext, 'index' | 'tail'>): Point[] {
+  const { steps, ripple } = common.record
+  const points = steps.map((result, index) => {
+    const tail = unaveragedTail(result, ripple.orders, { source, kept: keptFrom(result), context: common })
+    const context = { ...common, index, tail }
     return pointOf(barePoint(result, source, context), source, context)
   })
   return points.map((point, i) => ({

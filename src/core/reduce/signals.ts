@@ -29,7 +29,10 @@ export interface SignalSource {
   readonly hasGap: boolean
   readonly sampleInterval: number
   readonly signals: (from: number, to: number) => Signals
-  /** The same in pages, read as they are asked for; what a page gives is gone with the next one. */
+  /**
+   * The same in pages, read as they are asked for. One page lives at a time: what it gives is gone when another one is
+   * read, also by somebody else.
+   */
   readonly pages: (from: number, to: number) => Iterable<SignalPage>
   readonly time: (from: number, to: number) => Float64Array
   readonly speed: (from: number, to: number) => Float64Array
@@ -46,6 +49,7 @@ const pageRows = 16_384
  */
 export function signalSource(channels: Channels, setup: Setup, geometry: FixtureGeometry): SignalSource {
   const readers = readersOf(channels, setup, geometry.lever)
+  const rooms = new Map<keyof Signals, Float64Array>()
   const signals = (from: number, to: number): SignalPage => new ReadSignals(readers, { from, rows: to - from })
   return {
     rows: channels.rows,
@@ -58,7 +62,6 @@ export function signalSource(channels: Channels, setup: Setup, geometry: Fixture
     force: readers.axialForce,
     signals,
     *pages(from, to) {
-      const rooms = new Map<keyof Signals, Float64Array>()
       for (let start = from; start < to; start += pageRows) {
         yield new ReadSignals(readers, { from: start, rows: Math.min(pageRows, to - start), rooms })
       }
@@ -74,7 +77,7 @@ function readersOf(channels: Channels, setup: Setup, lever: number): Readers {
     (name: ChannelName): Reader =>
     (from, to, room) => {
       if (room === undefined || channels.readInto === undefined) return channels.read(name, from, to)
-      const out = room.subarray(0, to - from)
+      const out = room().subarray(0, to - from)
       channels.readInto(name, from, out)
       return out
     }
@@ -82,7 +85,7 @@ function readersOf(channels: Channels, setup: Setup, lever: number): Readers {
     (reader: Reader, change: (value: number) => number): Reader =>
     (from, to, room) => {
       const values = reader(from, to, room)
-      const out = room === undefined ? new Float64Array(values.length) : room.subarray(0, values.length)
+      const out = room === undefined ? new Float64Array(values.length) : room().subarray(0, values.length)
       for (let i = 0; i < out.length; i++) out[i] = change(values[i])
       return out
     }
@@ -150,15 +153,14 @@ class ReadSignals implements SignalPage {
   #signal(name: keyof Signals, reader: Reader): Float64Array {
     const known = this.#read.get(name)
     if (known !== undefined) return known
-    const values = reader(this.from, this.from + this.rows, this.#roomFor(name))
+    const values = reader(this.from, this.from + this.rows, this.#rooms && (() => this.#room(name)))
     this.#read.set(name, values)
     return values
   }
 
-  #roomFor(name: keyof Signals): Float64Array | undefined {
-    if (this.#rooms === undefined) return undefined
-    const room = this.#rooms.get(name) ?? new Float64Array(pageRows)
-    this.#rooms.set(name, room)
+  #room(name: keyof Signals): Float64Array {
+    const room = this.#rooms?.get(name) ?? new Float64Array(pageRows)
+    this.#rooms?.set(name, room)
     return room
   }
 }

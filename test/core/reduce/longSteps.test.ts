@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { kindsOf, reduced } from './virtualRuns.ts'
 
-// Steps of 100 s at 1 kHz: 100,000 rows each, of which ten at a time are averaged.
+// Steps of 100 s at 1 kHz: 100,000 rows each, of which twenty at a time are averaged.
 const long = {
   speeds: { kind: 'list', speeds: [0.003, 0.01] },
   dwell: { kind: 'time', seconds: 100 },
@@ -22,5 +22,7 @@ test('a long step holds the truth', () => {
     expect(truth).toBeGreaterThan(point.low ?? Number.NaN)
     expect(truth).toBeLessThan(point.high ?? Number.NaN)
     expect((point.ownUncertainty ?? Number.NaN) / truth).toBeLessThan(1e-4)
+    // An AR(1) with coefficient 0.6, in samples as they came: (1 + 0.6)/(1 − 0.6).
+    expect(Math.abs((point.autocorrelationTime ?? Number.NaN) / 4 - 1)).toBeLessThan(0.15)
   })
 })

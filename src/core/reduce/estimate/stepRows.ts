@@ -32,7 +32,7 @@ export interface StepRows {
 }
 
 /** Steps with more rows than this are averaged in blocks of equal length, into no more than so many. */
-const mostRows = 10_000
+const mostRows = 5_000
 
 /** What turns raw rows into rows of friction. */
 export interface RowContext {
@@ -147,12 +147,18 @@ class RowCollector {
 
 /** Adds cos kθ and sin kθ for each order k, in rising order, from the first power of exp(iθ) up. */
 function addTurns(sums: Float64Array, angle: number, orders: readonly number[]): void {
-  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)]
-  let [c, s, power] = [1, 0, 0]
-  let at = turnColumn
-  for (const order of orders) {
-    for (; power < order; power++) [c, s] = [c * cosine - s * sine, s * cosine + c * sine]
-    sums[at++] += c
-    sums[at++] += s
+  const cosine = Math.cos(angle)
+  const sine = Math.sin(angle)
+  let c = 1
+  let s = 0
+  let power = 0
+  for (let k = 0; k < orders.length; k++) {
+    for (; power < orders[k]; power++) {
+      const before = c
+      c = before * cosine - s * sine
+      s = s * cosine + before * sine
+    }
+    sums[turnColumn + 2 * k] += c
+    sums[turnColumn + 2 * k + 1] += s
   }
 }

@@ -1,9 +1,9 @@
-import { fourierTransform, linearLeastSquares, powerOfTwoFrom } from '../../numeric/index.ts'
+import { fourierTransform, linearLeastSquares, nthSmallest, powerOfTwoFrom } from '../../numeric/index.ts'
 import { printQuantity } from '../../quantity/index.ts'
 import type { Ratio, Remark, Second } from '../../terms/index.ts'
 
 /** Most rows, from the end of the step, that the spectrum is taken of. */
-export const spectrumRows = 4_096
+const mostRows = 4_096
 const fewestRows = 40
 
 /** Fewest cycles in the step. */
@@ -40,10 +40,9 @@ export interface StickSlipLine {
  * The torque is known at the shaft alone, so the frequency may belong to the rig (TRADE practice: compare √(k/I)/2π).
  */
 function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
-  const series = seen.residual.subarray(Math.max(0, seen.residual.length - spectrumRows))
+  const series = seen.residual.subarray(Math.max(0, seen.residual.length - mostRows))
   if (series.length < fewestRows || !(seen.sampleInterval > 0)) return undefined
-  const sorted = series.slice().sort()
-  const swing = (percentile(sorted, 0.975) - percentile(sorted, 0.025)) / Math.abs(seen.friction)
+  const swing = (percentile(series, 0.975) - percentile(series, 0.025)) / Math.abs(seen.friction)
   if (!(swing > smallestSwing)) return undefined
   const cycles = strongestCycles(series)
   if (cycles === undefined || !(explained(series, cycles) > lineShare)) return undefined
@@ -114,6 +113,5 @@ function risingShare(series: Float64Array): number {
   return rising / (series.length - 1)
 }
 
-function percentile(sorted: Float64Array, share: number): number {
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]
-}
+const percentile = (series: Float64Array, share: number): number =>
+  nthSmallest(series.slice(), Math.min(series.length - 1, Math.floor(share * series.length)))

@@ -9,6 +9,14 @@ export {
 } from './equivalence.ts'
 export { type FilledQuestion, fillFromTables } from './fillFromTables.ts'
 export { frictionAt, type PredictedFriction } from './frictionAt.ts'
+export {
+  type FailedAssumption,
+  type HeldAgainstPlan,
+  type HeldPoint,
+  heldAgainstPlan,
+  type PlanAssumption,
+  planAssumptions,
+} from './heldAgainstPlan.ts'
 export { planBasis } from './planBasis.ts'
 export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
 export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'
@@ -40,5 +48,6 @@ export {
   sweepTime,
   turnTime,
 } from './turnBudget.ts'
+export { type TrialRun, virtualRunOfPlan } from './virtualRunOfPlan.ts'
 export { type WearBudget, wearBudget } from './wearBudget.ts'
 export { type ForceLine, type PlanBasis, type SpeedLine, wearDistance } from './windowAxes.ts'

@@ -24,7 +24,7 @@ export interface PredictedUncertainty {
 /** Half-width of a rectangular error to standard uncertainty (JCGM 100:2008, 4.3.7). */
 const rectangular = 1 / Math.sqrt(3)
 
-/** Readings that are forgotten within `correlationTime` make a step of `dwell` worth so many independent ones. */
+/** Independent readings that a step is worth when the noise has an integrated autocorrelation time of `correlationTime`. */
 export const independentReadings = (dwell: Second, correlationTime: Second): number =>
   correlationTime > 0 ? Math.max(1, dwell / correlationTime) : Math.max(1, dwell)
 

@@ -41,7 +41,7 @@ export interface ExpectedNoise {
   readonly torque: NewtonMetre
   /** Standard deviation of one force reading. */
   readonly axialForce: Newton
-  /** Over which readings forget each other. */
+  /** Integrated autocorrelation time of the readings: so much of a step is worth one independent reading. */
   readonly correlationTime: Second
   /** Standard uncertainty of the torque that is left after the blank. */
   readonly torqueZero: NewtonMetre

@@ -27,7 +27,11 @@ export interface CoverageArgs {
 }
 
 /** Nominal 95 % intervals count as honest between these shares. */
-export const honestCoverage = { low: 0.93, high: 0.97 } as const
+const honestCoverage = { low: 0.93, high: 0.97 } as const
+
+/** Whether a share lies between 93 and 97 %, as far as its own standard error lets one tell. */
+export const isHonest = ({ share, standardError, of }: CoverageRow): boolean =>
+  of === 0 || (share + standardError >= honestCoverage.low && share - standardError <= honestCoverage.high)
 
 /** The order in which groups are told. */
 const coverageGroups = [

@@ -1,6 +1,6 @@
 export { type RegimeNames, type Sign, signsOf } from '../figure/index.ts'
 export { type CheckedSetup, checkSetup } from './checkSetup.ts'
-export { type CoverageStudy, coverageStudy, honestCoverage } from './coverageStudy.ts'
+export { type CoverageStudy, coverageStudy, isHonest } from './coverageStudy.ts'
 export { drawCurve, fixtureInWords, regimeNames } from './drawCurve.ts'
 export { fitRecord } from './fitRecord.ts'
 export { demosNamed, type ReducedDemo, reduceDemo } from './reduceDemo.ts'

@@ -11,5 +11,5 @@ export function coverageInWords({ curves, seed, rows }: CoverageStudy): string {
     { head: 'intervals', unit: '', align: 'right', cells: rows.map(({ of }) => String(of)) },
     { head: 'open or none', unit: '', align: 'right', cells: rows.map(({ notGiven }) => String(notGiven)) },
   ])
-  return `${curves} simulated curves, seed ${seed}. Nominal 95 %; 93 to 97 % counts as honest.\n\n${table}\n`
+  return `${curves} simulated curves, seed ${seed}. Nominal 95 %; 93 to 97 % is honest.\n\n${table}\n`
 }

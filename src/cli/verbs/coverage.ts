@@ -15,8 +15,8 @@ export const coverageVerb: Verb = {
   summary: 'see how often the intervals hold the truth',
   description:
     'Makes records whose truth is known, with varied noise, correlation, step length, fixture and truth, reduces and fits ' +
-    'each, and counts how many of the 95 % intervals hold the truth. Between 93 and 97 % counts as honest. ' +
-    'A thousand curves take some minutes.',
+    'each, and counts how many of the 95 % intervals hold the truth. Between 93 and 97 %, give or take the standard error ' +
+    'of the count, is honest. A thousand curves take a minute or two.',
   examples: ['kufe coverage --curves 200', 'kufe coverage --curves 1000 --seed 1 --json'],
   define: (command, run) => {
     command
@@ -29,13 +29,10 @@ export const coverageVerb: Verb = {
 }
 
 async function covered(options: Options, desk: Desk): Promise<number> {
-  const { coverageStudy, honestCoverage } = await import('../../bench/index.ts')
+  const { coverageStudy, isHonest } = await import('../../bench/index.ts')
   const study = await coverageStudy(options, desk.outside)
   const { coverageInWords } = await import('../show/coverageInWords.ts')
   const document = `${JSON.stringify({ schemaVersion, ...study }, null, 2)}\n`
   desk.screen.out(options.json === true ? document : coverageInWords(study))
-  const honest = study.rows.every(
-    ({ share, of }) => of === 0 || (share >= honestCoverage.low && share <= honestCoverage.high),
-  )
-  return honest ? exitCodes.ok.code : exitCodes.finding.code
+  return study.rows.every(isHonest) ? exitCodes.ok.code : exitCodes.finding.code
 }

@@ -90,6 +90,9 @@ function inflate(data: Uint8Array, most: number): Uint8Array {
   }
 }
 
+/** 1 January 1980, the first day that the format knows: no clock goes into an archive. */
+const firstDay = 0x21
+
 /** A ZIP archive that holds the files as they are, unpacked. */
 export function pack(files: ReadonlyMap<string, Uint8Array>): Uint8Array<ArrayBuffer> {
   const names = [...files.keys()].map((name) => new TextEncoder().encode(name))
@@ -99,6 +102,7 @@ export function pack(files: ReadonlyMap<string, Uint8Array>): Uint8Array<ArrayBu
   const view = new DataView(bytes.buffer)
   const common = (at: number, n: number): void => {
     view.setUint16(at, 20, true)
+    view.setUint16(at + 8, firstDay, true)
     view.setUint32(at + 10, crc32(contents[n]), true)
     view.setUint32(at + 14, contents[n].length, true)
     view.setUint32(at + 18, contents[n].length, true)

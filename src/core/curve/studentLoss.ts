@@ -77,11 +77,3 @@ export function effectiveUncertainty({ variance, freedom }: Spread, residuals: F
     return Math.sqrt((nu + 1) * (nu * variance[i] + r * r)) / (nu - 1)
   })
 }
-
-/** Share of the variance that is extra scatter, mean over the points. */
-export const scatterShare = ({ growth }: Spread): number =>
-  growth.reduce((sum, times) => sum + 1 - 1 / times, 0) / growth.length
-
-/** Mean logarithm of the growth of variance, each point weighted as in `deviance`. */
-export const lnGrowth = ({ growth, freedom }: Spread): number =>
-  growth.reduce((sum, times, i) => sum + ((freedom[i] - 1) / (freedom[i] + 1)) * Math.log(times), 0) / growth.length

@@ -1,47 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type CurvePoint, fitCurve } from '../../../src/core/curve/index.ts'
-import { randomFrom } from '../../../src/core/numeric/index.ts'
-import type { Curve, Feature } from '../../../src/core/terms/index.ts'
-
-interface Sweep {
-  readonly points?: number
-  readonly own?: number
-  readonly scatter?: number
-  readonly seed?: number
-  readonly from?: number
-  readonly to?: number
-}
-
-type Law = (v: number) => number
-
-/** Points on a law with noise as their own uncertainty says, and scatter beyond it. */
-function sweep(
-  law: Law,
-  { points = 16, own = 0.002, scatter = 0, seed = 1, from = 1e-4, to = 0.1 }: Sweep = {},
-): CurvePoint[] {
-  const random = randomFrom(seed)
-  return Array.from({ length: points }, (_, i) => {
-    const slidingSpeed = from * (to / from) ** (i / (points - 1))
-    const friction = law(slidingSpeed) * Math.exp(own * random.normal() + scatter * random.normal())
-    return { slidingSpeed, friction, ownUncertainty: own * friction, degreesOfFreedom: 50 }
-  })
-}
-
-const stribeck = (v: number, l = 0): number => {
-  const share = 1 / (1 + (v / 2e-3) ** 2)
-  return 0.4 * v ** l * share + 0.5 * v ** 0.5 * (1 - share)
-}
-
-const curveOf = (points: readonly CurvePoint[]): Curve => fitCurve(points, { seed: 1, draws: 100 })
-
-const featureOf = ({ features }: Curve, name: Feature['name']): Feature => {
-  const found = features.find((feature) => feature.name === name)
-  if (found === undefined) throw new Error(`no feature ${name}`)
-  return found
-}
-
-const kinds = ({ remarks }: Curve): string[] => remarks.map(({ kind }) => kind)
+import { curveOf, featureOf, stribeck, sweep } from './sweep.ts'
 
 describe('the member is found', () => {
   test.for([
@@ -119,48 +79,6 @@ describe('features', () => {
   test('another axis carries its own unit', () => {
     const curve = fitCurve(sweep(stribeck), { seed: 1, draws: 100, speedUnit: '1/m' })
     expect(featureOf(curve, 'filmBegins').unit).toBe('1/m')
-  })
-})
-
-describe('remarks', () => {
-  test.for([
-    { points: 0, model: null },
-    { points: 2, model: null },
-    { points: 3, model: 'plateau' },
-  ])('$points points: not enough', ({ points, model }) => {
-    const curve = curveOf(sweep(() => 0.3).slice(0, points))
-    expect(curve.model).toBe(model)
-    expect(kinds(curve)).toEqual(['notEnoughPoints'])
-    expect(curve.remarks[0]).toMatchObject({ seen: points, limit: model === null ? 3 : 7 })
-    expect(curve.points).toBe(points)
-    if (model === null) expect(curve).toMatchObject({ end: null, features: [], band: [], choices: [] })
-  })
-
-  test('scatter between steps is found, sized and said', () => {
-    const curve = curveOf(sweep(stribeck, { points: 24, own: 0.001, scatter: 0.01 }))
-    expect(kinds(curve)).toContain('scatterBeyondOwn')
-    expect(curve.extraScatter).toBeGreaterThan(0.006)
-    expect(curve.extraScatter).toBeLessThan(0.014)
-    expect(curve.chiSquared).toBeGreaterThan(10 * curve.degreesOfFreedom)
-  })
-
-  test('intervals grow with it', () => {
-    const width = (curve: Curve): number => {
-      const { low, high } = featureOf(curve, 'boundaryLevel')
-      return Math.log((high ?? Number.NaN) / (low ?? Number.NaN))
-    }
-    const quiet = curveOf(sweep(stribeck, { points: 24, own: 0.001 }))
-    const rough = curveOf(sweep(stribeck, { points: 24, own: 0.001, scatter: 0.01 }))
-    expect(width(rough) / width(quiet)).toBeGreaterThan(4)
-  })
-
-  test('a parameter that the data do not hold lies at its bound and is named', () => {
-    // A step between two speeds: any steepness beyond the bound fits as well.
-    const curve = curveOf(sweep((v) => (v < 3e-3 ? 0.4 : 0.1), { points: 16, own: 0.005 }))
-    expect(kinds(curve)).toContain('parameterAtBound')
-    expect(curve.end).toMatchObject({ why: 'atBound', parameter: 'm', bound: 8 })
-    const m = curve.parameters.find(({ name }) => name === 'm')
-    expect(m).toMatchObject({ value: 8, high: null })
   })
 })
 

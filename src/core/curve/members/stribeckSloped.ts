@@ -11,8 +11,9 @@ import {
 /** Odds of a boundary share of 95 %. */
 const lnOdds = Math.log(19)
 
-/** Exponent of the film branch and steepness of the transition; beyond them the data of a sweep tell nothing apart. */
+/** Bounds of the exponent of the film branch. */
 export const filmExponent: readonly [number, number] = [-1, 2]
+/** Bounds of the steepness of the transition; beyond them the data of a sweep tell nothing apart. */
 export const steepness: readonly [number, number] = [0.2, 8]
 
 /**

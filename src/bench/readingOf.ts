@@ -1,12 +1,6 @@
 import { done, type Outcome } from '../core/terms/index.ts'
-import {
-  answersFromText,
-  keepMapping,
-  type NamedMapping,
-  type ReadOptions,
-  readMapping,
-  type SetupFile,
-} from '../io/index.ts'
+import type { SetupFile } from '../io/setup/index.ts'
+import { answersFromText, keepMapping, type NamedMapping, type ReadOptions, readMapping } from '../io/table/index.ts'
 import { columnsTogether, readingWith, type SaidReading } from './given.ts'
 
 /** What was said about a record's columns and dialect, in the words of the terminal. */

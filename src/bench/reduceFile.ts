@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
-import { readSetup, type SetupFile } from '../io/index.ts'
+import { readSetup, type SetupFile } from '../io/setup/index.ts'
 import { fileProblem } from './fileProblem.ts'
 import { type ReadingArgs, readingOf } from './readingOf.ts'
 import type { ReducedRecord } from './reducedRecord.ts'

@@ -1,6 +1,7 @@
 import { reduceDefaults, reduceRecord } from '../core/reduce/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
-import { type RawRecord, readRecord, type SetupFile } from '../io/index.ts'
+import type { SetupFile } from '../io/setup/index.ts'
+import { type RawRecord, readRecord } from '../io/table/index.ts'
 import { type Given, givenFromOrigin, givenInOrigin, readingWith } from './given.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
 import { sharedBudget } from './sharedBudget.ts'

@@ -20,7 +20,7 @@ export const fitVerb: Verb = {
 }
 
 async function fitted(file: string, options: ReadingOptions, desk: Desk): Promise<number> {
-  const { fitRecord, reduceFile } = await import('../../bench/index.ts')
+  const { fitRecord, reduceFile } = await import('../../bench/reduce/index.ts')
   const reduced = await reduceFile(reduceArgs(file, options, desk), desk.outside)
   if (!reduced.ok) return complain(reduced.problems, desk, options.json === true)
   const { answerFit } = await import('../answer.ts')

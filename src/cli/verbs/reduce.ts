@@ -26,7 +26,7 @@ export const reduceVerb: Verb = {
 }
 
 async function reduce(file: string, options: Options, desk: Desk): Promise<number> {
-  const { fitRecord, reduceFile } = await import('../../bench/index.ts')
+  const { fitRecord, reduceFile } = await import('../../bench/reduce/index.ts')
   const reduced = await reduceFile(reduceArgs(file, options, desk), desk.outside)
   if (!reduced.ok) return complain(reduced.problems, desk, options.json === true)
   const { answerReduction } = await import('../answer.ts')

@@ -108,7 +108,7 @@ function lnPlausible({ spread, residuals, freedom, observations }: MemberFit): n
 /**
  * AICc at a given scatter: all variances are known, so −2 ln L is the loss. The correction for few points pays for a variance
  * estimated from the residuals and would not be owed here; it stays because 2k alone takes the member with six parameters for
- * a fifth of the curves that have five. Below `fewestCounted` points it would forbid members that own uncertainties plainly
+ * up to a sixth of the curves that have five. Below `fewestCounted` points it would forbid members that own uncertainties plainly
  * ask for, so it is taken as of that many.
  */
 const criterionOf = ({ loss, member, residuals }: MemberFit): number =>

@@ -89,6 +89,23 @@ describe('nonlinear problems (NIST Statistical Reference Datasets)', () => {
   })
 })
 
+const page = readFileSync(new URL('../../../docs/curve-fit.md', import.meta.url), 'utf8')
+
+test.for(problems)('docs/curve-fit.md promises no more digits for $name than are reached', (problem) => {
+  const row = page.split('\n').find((line) => line.startsWith(`| ${problem.name} |`)) ?? ''
+  const promised = row.split('|').slice(2, 6)
+  expect(promised).toHaveLength(4)
+  const reached = [problem.start2, problem.start1].flatMap((start) => {
+    const fit = boundedLeastSquares(problemOf(problem), start)
+    return [fewestDigits(fit.parameters, problem.certified), fewestDigits(standardErrors(fit), problem.certifiedSd)]
+  })
+  for (const [i, text] of promised.entries()) {
+    if (/says so|–/.test(text)) continue
+    expect(Number(text)).toBeGreaterThan(0)
+    expect(reached[i]).toBeGreaterThanOrEqual(Number(text))
+  }
+})
+
 /** y = a e^(−b x) exactly, for what happens at bounds. */
 function decay(lower: number[], upper: number[]): ResidualProblem {
   const x = [0, 1, 2, 3, 4]

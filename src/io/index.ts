@@ -1,4 +1,4 @@
-export { type QuestionFile, readQuestion } from './question/index.ts'
+export { type QuestionFile, readAnswers, readQuestion } from './question/index.ts'
 export {
   fixtureKindsWritten,
   readSetup,

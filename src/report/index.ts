@@ -11,3 +11,4 @@ export {
 } from './reportContent.ts'
 export type { ReportInput, ReportTexts } from './reportInput.ts'
 export { reportOf } from './reportOf.ts'
+export { runSheetHtml } from './runSheet/runSheetHtml.ts'

@@ -17,6 +17,7 @@ export {
   type PlanAssumption,
   planAssumptions,
 } from './heldAgainstPlan.ts'
+export { judgedAnswers, strangeAnswers } from './judgedAnswers.ts'
 export { planBasis } from './planBasis.ts'
 export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
 export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'
@@ -37,6 +38,7 @@ export {
   smallestDifference,
 } from './replicates.ts'
 export { type OrderedRun, type OrderQuestion, runOrder, usualCheckEvery } from './runOrder.ts'
+export { runSheetOf } from './runSheetOf.ts'
 export { compliantUnder, fewestPerDecade, roundWithin, type Suggestion, suggest } from './suggestion.ts'
 export {
   partialTurnBias,

@@ -1,1 +1,2 @@
+export { readAnswers } from './readAnswers.ts'
 export { type QuestionFile, readQuestion } from './readQuestion.ts'

@@ -98,6 +98,68 @@ describe('for machines', () => {
   })
 })
 
+describe('run sheet', () => {
+  test('a page to print, or JSON by its name', async () => {
+    const page = join(folder, 'sheet.html')
+    const { code, out } = await kufe('plan', oat, '--sheet', page)
+    expect(code).toBe(0)
+    expect(out).toContain(`Wrote the run sheet into ${page}`)
+    expect(readFileSync(page, 'utf8')).toMatch(/^<!doctype html>[\s\S]*class="caution"[\s\S]*class="box"/)
+    const data = join(folder, 'sheet.json')
+    await kufe('plan', oat, '--sheet', data)
+    const { schemaVersion, sheet, answers } = JSON.parse(readFileSync(data, 'utf8'))
+    expect({ schemaVersion, answers }).toEqual({ schemaVersion: '1', answers: null })
+    expect(sheet.parts.map(({ name }: { name: string }) => name)).toContain('zeroes')
+  })
+
+  test('answers are judged, and one outside its range exits with 1', async () => {
+    const file = join(folder, 'answers.yaml')
+    writeFileSync(file, 'mount: yes\nforceZero: { value: 0.5 mN, note: after an hour }\n')
+    const good = await kufe('plan', oat, '--answers', file)
+    expect({ code: good.code, err: good.err }).toEqual({ code: 0, err: '' })
+    expect(good.out).toContain('2 checks within their range, 0 outside')
+    writeFileSync(file, '{"forceRipple": "12 %"}')
+    const bad = await kufe('plan', oat, '--answers', file, '--json')
+    expect(bad.code).toBe(1)
+    const answer = JSON.parse(bad.out).answers.find(({ id }: { id: string }) => id === 'forceRipple')
+    expect(answer).toMatchObject({ value: 0.12, state: 'outside' })
+  })
+
+  test.for([
+    { text: 'forceRippel: 2 %', says: 'Did you mean "forceRipple"?' },
+    { text: 'forceZero: 2 mm', says: 'The sheet wants' },
+    { text: 'mount: perhaps', says: 'Write yes or no.' },
+    { text: '- 1', says: '' },
+  ])('$text exits with 3', async ({ text, says }) => {
+    const file = join(folder, 'answers.yaml')
+    writeFileSync(file, text)
+    const { code, err } = await kufe('plan', oat, '--answers', file)
+    expect(code).toBe(3)
+    expect(err).toContain(says)
+  })
+})
+
+describe('a record against its plan', () => {
+  test('what failed is told with its steps', async () => {
+    const record = [
+      '--against',
+      'examples/lacquer/lacquer-a-1.csv',
+      '--setup',
+      'examples/lacquer/lacquer-a-1.setup.yaml',
+    ]
+    const { code, out } = await kufe('plan', lacquer, ...record)
+    expect(code).toBe(1)
+    expect(out).toContain('held against its plan')
+    expect(out).toMatch(/The load was not the planned 2 N: it went to 5 N/)
+  })
+
+  test('without a setup it cannot be reduced', async () => {
+    const { code, err } = await kufe('plan', lacquer, '--against', 'examples/lacquer/lacquer-a-1.csv')
+    expect(code).toBe(2)
+    expect(err).toContain('--setup')
+  })
+})
+
 describe('trouble', () => {
   test('a question that no load answers exits with 1 and says why', async () => {
     const { code, out } = await kufe('plan', changed(lacquer, 'fastest: 200 mm/s', 'fastest: 20 m/s'))

@@ -14,7 +14,7 @@ import {
 export interface Tally {
   readonly task: TaskName
   kills: number
-  /** Kills that came too late: the child had ended. */
+  /** Kills that came too late, the child had ended: not counted, another one follows. */
   late: number
   /** Things acknowledged before the kills, all found again. */
   acknowledged: number
@@ -56,7 +56,7 @@ export async function killRounds(ground: Ground, { kills, seed, tasks, onKill }:
   const lasts = new Map<TaskName, number>()
   for (const task of tasks)
     lasts.set(task, task === 'add' ? window : (task === 'backup' ? 2 : 1) * (await lasting(ground, task)))
-  for (let round = 0; round < kills; round++) {
+  for (let done = 0, round = 0; done < kills; round++) {
     const task = bag[random.integer(bag.length)]
     const after = Math.round(random.uniform() * (lasts.get(task) ?? window) * 10) / 10
     const { heard, unsaid, leftOver } = await named(`kill ${round}, ${task} after ${after} ms`, () =>
@@ -64,12 +64,16 @@ export async function killRounds(ground: Ground, { kills, seed, tasks, onKill }:
     )
     const tally = tallies.get(task)
     if (tally === undefined) throw new RangeError(`task ${task} was not asked for`)
-    tally.kills++
-    if (!heard.killed) tally.late++
     tally.acknowledged += heard.kept.length
     tally.unsaid += unsaid
     tally.leftOver += leftOver
-    onKill?.(round + 1)
+    if (heard.killed) {
+      tally.kills++
+      onKill?.(++done)
+    } else {
+      tally.late++
+      lasts.set(task, heard.lasted) // the machine has become less busy
+    }
   }
   return [...tallies.values()]
 }

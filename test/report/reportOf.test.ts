@@ -91,7 +91,7 @@ test('features have their intervals, an open end is called open, and none says w
   if (table?.kind !== 'table') throw new Error('no table')
   expect(table.table.rows).toEqual([
     ['level of the slow end', 'none', '–', '–', 'a power law has no boundary plateau'],
-    ['speed of least friction', '12.3 mm/s', '10.1 mm/s', 'open', 'least friction inside the data'],
+    ['speed of least friction', '12.30 mm/s', '10.10 mm/s', 'open', 'least friction inside the data'],
   ])
 })
 

@@ -66,26 +66,25 @@ ol.remarks,ul.checklist{list-style:none;margin:0;padding:0}
 footer{margin-top:2.5rem;color:var(--quiet);font-size:.85rem}
 .dark{display:none}
 @media (prefers-color-scheme:dark){.light{display:none}.dark{display:block}}
-@media (min-width:60rem),print{
+@media screen and (min-width:60rem){
 section[id]{display:grid;grid-template-columns:11rem minmax(0,1fr);column-gap:2rem}
 section[id]>h2{grid-column:1;grid-row:1}
 section[id]>:not(h2){grid-column:2}
 section[id]>figure,section[id]>.wide{grid-column:1/-1}
-section[id]>h2+figure,section[id]>h2+.wide{grid-row:2}
+section.reaching>h2{grid-column:1/-1}
 .summary{padding-left:13rem}
 header,.summary{max-width:none}
 }
 @page{size:A4;margin:18mm 16mm 20mm}
 @media print{
-:root{--paper:#fff;--ink:#000;--quiet:#404040;--line:#bdbdbd;--accent:#1f6b52;--note:#0072b2;--on:#fff;--on-caution:#1b2730;color-scheme:light}
-body{font-size:10pt;line-height:1.4}
+:root{--paper:#fff;--ink:#000;--quiet:#404040;--line:#bdbdbd;--accent:#1f6b52;--note:#0072b2;--on:#fff;--on-caution:#1b2730;color-scheme:light;font-size:9pt}
+body{line-height:1.4}
 article{max-width:none;padding:0}
 .light{display:block}.dark{display:none}
 h2{break-after:avoid}
 figure,.remarks li,.checklist li,tr{break-inside:avoid}
 thead{display:table-header-group}
-section[id]{margin-top:1.1rem;grid-template-columns:32mm minmax(0,1fr);column-gap:4mm}
-.summary{padding-left:36mm}
-p{orphans:3;widows:3}
+section[id]{margin-top:1.4rem;border-top:0;padding-top:0}
+p{orphans:3;widows:3;max-width:none}
 }
 `

@@ -1,4 +1,5 @@
 import type { ReportContent, ReportSection } from '../reportContent.ts'
+import { isWideBlock } from '../words/isWide.ts'
 import { blockHtml } from './blockHtml.ts'
 import { escapeHtml } from './escapeHtml.ts'
 import { pageStyle } from './pageStyle.ts'
@@ -38,8 +39,9 @@ function byLine({ author, date }: ReportContent): string {
   return parts.length === 0 ? '' : `<p class="by">${escapeHtml(parts.join(' · '))}</p>\n`
 }
 
+/** A section that begins with something wide has its heading above it, not beside it. */
 const sectionHtml = ({ name, heading, blocks }: ReportSection): string =>
-  `<section id="${name}" aria-labelledby="${name}-heading">
+  `<section id="${name}"${isWideBlock(blocks[0]) ? ' class="reaching"' : ''} aria-labelledby="${name}-heading">
 <h2 id="${name}-heading">${escapeHtml(heading)}</h2>
 ${blocks.map(blockHtml).join('\n')}
 </section>`

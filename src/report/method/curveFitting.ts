@@ -1,6 +1,6 @@
 import type { Curve } from '../../core/terms/index.ts'
 import { endInWords, modelFormulas, modelWords } from '../words/curveWords.ts'
-import { counted, listed, percent, small } from '../words/printed.ts'
+import { counted, percent, small } from '../words/printed.ts'
 import type { Done } from './done.ts'
 
 /** Which family was fitted to which points, how the member was chosen, and how sure the band is. */
@@ -26,9 +26,9 @@ function choice({ choices, model }: Curve): string {
   if (model === null) return ''
   const others = choices
     .filter((other) => other.model !== model)
-    .map((other) => `${modelWords[other.model]} ${weight(other.weight)}`)
+    .map((other) => `${modelWords[other.model]} (${weight(other.weight)})`)
   const own = choices.find((one) => one.model === model)
-  const rivals = others.length === 0 ? '' : `, against ${listed(others)}`
+  const rivals = others.length === 0 ? '' : `, against ${others.join('; ')}`
   return `The member was chosen by its Akaike weight (Burnham & Anderson 2002): ${modelWords[model]}, ${modelFormulas[model]}, with weight ${weight(own?.weight ?? 1)}${rivals}.`
 }
 

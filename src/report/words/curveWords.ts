@@ -1,7 +1,7 @@
 import { fromSi, readableUnit } from '../../core/quantity/index.ts'
 import type { CurveModelName, Feature, FitEnd, Setup } from '../../core/terms/index.ts'
 import { dryRegimes, type RegimeNames, wetRegimes } from '../../figure/index.ts'
-import { plain } from './printed.ts'
+import { plain, significant } from './printed.ts'
 
 /** Members of the curve family as people call them. */
 export const modelWords: Readonly<Record<CurveModelName, string>> = {
@@ -45,9 +45,9 @@ export const regimesOf = ({ liquid }: Pick<Setup, 'liquid'>): RegimeNames =>
 
 /** A value of the curve in a readable unit; an interval's end is printed in the unit of its `middle`. */
 export function inReadableUnit(value: number, unit: string, middle: number = value): string {
-  if (unit !== 'm/s') return `${plain(value, 4)}${unit === '' ? '' : ` ${unit}`}`
+  if (unit !== 'm/s') return `${significant(value, 4)}${unit === '' ? '' : ` ${unit}`}`
   const readable = readableUnit(middle, 'velocity')
-  return `${plain(fromSi(value, readable), 4)} ${readable.text}`
+  return `${significant(fromSi(value, readable), 4)} ${readable.text}`
 }
 
 /** Why the fit stopped, as a sentence. */

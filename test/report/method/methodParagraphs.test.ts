@@ -139,7 +139,7 @@ describe('curve', () => {
   test('member, weight, rivals, end and scatter', () => {
     const { Curve } = told()
     expect(Curve).toContain('the three steps that may be used; two steps were left out')
-    expect(Curve).toContain('power law, µ = k vⁿ, with weight 0.81, against plateau 0.19')
+    expect(Curve).toContain('power law, µ = k vⁿ, with weight 0.81, against plateau (0.19).')
     expect(Curve).toContain('The fit converged.')
     expect(Curve).toContain('The steps scatter by 1.2 % beyond their own uncertainty')
     expect(Curve).toContain('95 % band: bootstrap over the steps, 1000 draws.')

@@ -6,6 +6,7 @@ test.for([
   { text: 'within 0.5 % of 200 µm/s', held: 'within 0.5\u00a0% of 200\u00a0µm/s' },
   { text: '(12.3 ± 0.4) mN', held: '(12.3 ± 0.4) mN' },
   { text: 'steps 1, 2 so far; 3 Newtons', held: 'steps 1, 2 so far; 3 Newtons' },
+  { text: 'r = 15 mm', held: 'r\u00a0=\u00a015\u00a0mm' },
   { text: '20 µN·m·s² and 210 GPa', held: '20\u00a0µN·m·s² and 210\u00a0GPa' },
 ])('$text', ({ text, held }) => {
   expect(heldTogether(text)).toBe(held)

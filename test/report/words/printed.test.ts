@@ -12,6 +12,12 @@ test('numbers in sentences', () => {
   expect(listed([])).toBe('')
 })
 
+test('a unit is chosen for what is printed', () => {
+  expect(printed(0.000999995, 'velocity')).toBe('1 mm/s')
+  expect(printed(296.149, 'temperature', 4)).toBe('23 °C')
+  expect(printed(308.16, 'temperature', 4)).toBe('35.01 °C')
+})
+
 test('a minus is a minus', () => {
   expect(printed(-0.012, 'force')).toBe('−12 mN')
   expect(percent(-0.005)).toBe('−0.5 %')

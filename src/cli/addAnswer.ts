@@ -19,7 +19,7 @@ export class AddAnswer {
   readonly onAdd = (event: AddEvent): void => {
     const { screen } = this.#desk
     this.#events.push(event)
-    if ('problems' in event) sayProblems(placed(event), screen)
+    if ('problems' in event) sayProblems(placedProblems(event), screen)
     if (!this.#json) screen.out(addEventInWords(event, screen))
   }
 
@@ -42,7 +42,7 @@ export function eventDocument(event: AddEvent): object {
 }
 
 /** Problems that do not say in which file they are get its name. */
-function placed(event: AddEvent & { readonly problems: readonly Problem[] }): readonly Problem[] {
+export function placedProblems(event: AddEvent & { readonly problems: readonly Problem[] }): readonly Problem[] {
   const file = 'file' in event ? event.file : event.record.name
   return event.problems.map((problem) => ({ ...problem, place: { file, ...problem.place } }))
 }

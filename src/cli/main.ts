@@ -3,6 +3,7 @@
 import { processOutside } from './processOutside.ts'
 import { processScreen } from './processScreen.ts'
 import { run } from './run.ts'
+import { stopOnInterrupt } from './stopOnInterrupt.ts'
 
 // A reader that goes away (head, less) is no fault.
 for (const stream of [process.stdout, process.stderr]) {
@@ -17,4 +18,5 @@ process.exitCode = await run(process.argv.slice(2), {
   screen,
   outside: processOutside(screen),
   environment: process.env,
+  stopOnInterrupt,
 })

@@ -7,7 +7,7 @@ import type { Screen } from './screen.ts'
 export const processOutside = (screen: Screen): Outside => ({
   now: () => new Date(),
   progress: progressLine(screen, () => performance.now()),
-  // Ctrl+C ends the process at once: nothing is written but whole files.
+  // Ctrl+C ends the process at once: nothing is written but whole files. A verb that runs until then asks the desk.
   stop: { aborted: false },
   program: `kufe ${manifest.version}`,
 })

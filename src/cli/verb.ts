@@ -1,5 +1,5 @@
 import type { Command } from 'commander'
-import type { Outside } from '../core/terms/index.ts'
+import type { Outside, StopSignal } from '../core/terms/index.ts'
 import type { Screen } from './screen.ts'
 
 /** What a verb gets to work with. */
@@ -7,6 +7,8 @@ export interface Desk {
   readonly screen: Screen
   readonly outside: Outside
   readonly environment: Readonly<Record<string, string | undefined>>
+  /** From this call on, Ctrl+C asks to stop instead of ending the process; a second one ends it. For verbs that run until then. */
+  readonly stopOnInterrupt: () => StopSignal
 }
 
 /** One verb of the program. `define` is light and runs for every help text; the work is imported when it is done. */

@@ -1,6 +1,8 @@
 import { programOf } from './program.ts'
 import type { Verb } from './verb.ts'
 import { addVerb } from './verbs/add.ts'
+import { amendVerb } from './verbs/amend.ts'
+import { backupVerb } from './verbs/backup.ts'
 import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
 import { demoVerb } from './verbs/demo.ts'
@@ -9,10 +11,12 @@ import { labVerb } from './verbs/lab.ts'
 import { listVerb } from './verbs/list.ts'
 import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
+import { restoreVerb } from './verbs/restore.ts'
 import { setupVerb } from './verbs/setup.ts'
 import { showVerb } from './verbs/show.ts'
 import { simulateVerb } from './verbs/simulate.ts'
 import { verifyVerb } from './verbs/verify.ts'
+import { watchVerb } from './verbs/watch.ts'
 
 /** In the order in which a newcomer meets them. */
 export const allVerbs: readonly Verb[] = [
@@ -23,9 +27,13 @@ export const allVerbs: readonly Verb[] = [
   fitVerb,
   labVerb,
   addVerb,
+  watchVerb,
   listVerb,
   showVerb,
+  amendVerb,
   verifyVerb,
+  backupVerb,
+  restoreVerb,
   simulateVerb,
   coverageVerb,
   completionVerb,

@@ -27,6 +27,7 @@ export function capturedDesk(screen: Partial<Screen> = {}, environment: Desk['en
       program: 'kufe 0.0.0-test',
     },
     environment,
+    stopOnInterrupt: () => ({ aborted: true }),
     out: () => out.join(''),
     err: () => err.join(''),
   }

@@ -4,4 +4,8 @@ export const notRun: readonly { readonly command: string; readonly reason: strin
     command: 'kufe coverage --curves 1000',
     reason: 'takes minutes; a small study is run in test/bench/coverage.test.ts',
   },
+  {
+    command: 'kufe watch rig-output',
+    reason: 'runs until somebody presses Ctrl+C; test/cli/killing.test.ts does so',
+  },
 ]

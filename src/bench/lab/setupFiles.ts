@@ -25,7 +25,7 @@ export function readSetupText(file: string): Outcome<SetupText> {
 export function setupFinder(named: string | undefined): (record: string) => Outcome<SetupText> {
   const read = new Map<string, Outcome<SetupText>>()
   return (record) => {
-    const file = named ?? beside(record)
+    const file = named ?? setupBeside(record)
     if (file === undefined) return failed(setupMissing(record))
     const known = read.get(file) ?? readSetupText(file)
     read.set(file, known)
@@ -33,7 +33,8 @@ export function setupFinder(named: string | undefined): (record: string) => Outc
   }
 }
 
-function beside(record: string): string | undefined {
+/** The setup file that lies beside a record, where there is one. */
+export function setupBeside(record: string): string | undefined {
   const stem = record.slice(0, record.length - extname(record).length)
   return ['yaml', 'yml'].map((ending) => `${stem}.setup.${ending}`).find(existsSync)
 }

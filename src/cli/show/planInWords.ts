@@ -28,7 +28,12 @@ export function planInWords({ plan, taken }: PlannedFile, screen: Screen): strin
     section('Boundary, mixed or full film, and does the answer survive?', all(regime.sentences)),
     section(
       'May Hertz be trusted?',
-      all([contactWords(plan), contact.hertz, ...contact.doubts.map(({ sentence }) => sentence)]),
+      all([
+        contactWords(plan),
+        contact.hertz,
+        ...(plan.layer === null ? [] : [plan.layer.sentence]),
+        ...contact.doubts.map(({ sentence }) => sentence),
+      ]),
     ),
     section('Traded', all(sentences.trades)),
     section('What whole turns cost', all(sentences.turnBudget)),

@@ -53,7 +53,7 @@ const facts = [
 ] as const satisfies readonly (readonly [keyof KeptRecord, string])[]
 
 function versionTable(versions: readonly KeptRecord[]): string {
-  const changes = versions.map((version, i) => changesInWords(versions[i - 1], version))
+  const changes = versions.map((version, i) => factChangesInWords(versions[i - 1], version))
   return textTable([
     { head: 'version', unit: '', align: 'right', cells: versions.map(({ version }) => String(version)) },
     { head: 'when', unit: '', align: 'left', cells: versions.map(({ change }) => instantInWords(change.at)) },
@@ -64,7 +64,7 @@ function versionTable(versions: readonly KeptRecord[]): string {
 }
 
 /** What a version has that the one before had not. */
-export function changesInWords(before: KeptRecord | undefined, after: KeptRecord): string {
+export function factChangesInWords(before: KeptRecord | undefined, after: KeptRecord): string {
   if (before === undefined) return 'added'
   const changed = facts.filter(([key]) => before[key] !== after[key])
   return changed.map(([key, words]) => `${words} ${factInWords(before[key])} → ${factInWords(after[key])}`).join(', ')

@@ -1,7 +1,7 @@
 import { AddAnswer } from '../addAnswer.ts'
-import { type AddOptions, addArgs, addFactOptions } from '../addOptions.ts'
+import { type AddOptions, addArgs, addFactOptions, addPlaceOptions, addReplicateOption } from '../addOptions.ts'
 import { complain } from '../complain.ts'
-import { addChangeOptions, addLabOption, changingCall } from '../labOptions.ts'
+import { changingCall } from '../labOptions.ts'
 import { addReduceOptions, addTableOptions } from '../readingOptions.ts'
 import type { Desk, Verb } from '../verb.ts'
 
@@ -19,7 +19,10 @@ export const addVerb: Verb = {
   ],
   define: (command, run) => {
     command.argument('<paths...>', 'records, or folders of records')
-    addFactOptions(addChangeOptions(addLabOption(command)))
+    addReplicateOption(
+      addFactOptions(addPlaceOptions(command)),
+      'replicate of the first record; the next ones count up',
+    )
     addReduceOptions(addTableOptions(command))
       .optionsGroup('Answer:')
       .option('--json', 'answer for machines: what became of each file, as JSON')

@@ -1,10 +1,9 @@
-import { availableParallelism } from 'node:os'
 import { schemaVersion } from '../../core/terms/index.ts'
+import { addThreadsOption, threadsOf } from '../addOptions.ts'
 import { complain } from '../complain.ts'
 import { exitCodes } from '../exitCodes.ts'
 import { addChangeOptions, addLabOption, changingCall, type LabOptions, lookingCall } from '../labOptions.ts'
 import type { Desk, Verb } from '../verb.ts'
-import { wholeNumber } from '../wholeNumber.ts'
 
 interface Options extends LabOptions {
   readonly keep?: true
@@ -22,8 +21,7 @@ export const verifyVerb: Verb = {
   define: (command, run) => {
     command.argument('[id]', 'a record, a study or a sample; the whole lab if left out')
     addLabOption(command).option('--keep', 'keep results of this version beside those of other versions')
-    addChangeOptions(command)
-      .option('--threads <number>', 'how many threads compute; as many as there are processors', wholeNumber(0, 64))
+    addThreadsOption(addChangeOptions(command))
       .option('--json', 'answer for machines: JSON on standard output')
       .action((word: string | undefined, options: Options) => run((desk) => verified(word, options, desk)))
   },
@@ -34,7 +32,7 @@ async function verified(word: string | undefined, options: Options, desk: Desk):
   const call = await (options.keep === true ? changingCall(options, desk) : lookingCall(options, desk))
   if (!call.ok) return complain(call.problems, desk, json)
   const { verifyLab } = await import('../../bench/lab/index.ts')
-  const args = { word, keep: options.keep === true, threads: options.threads ?? availableParallelism() }
+  const args = { word, keep: options.keep === true, threads: threadsOf(options) }
   const seen = await verifyLab(args, call.value, desk.outside)
   if (!seen.ok) return complain(seen.problems, desk, json)
   const { verificationInWords } = await import('../show/verificationInWords.ts')

@@ -222,3 +222,77 @@ describe('verify', () => {
     expect(JSON.parse(json.out)).toMatchObject({ findings: [{ what: 'damaged', record: { name: 'wax.csv' } }] })
   })
 })
+
+describe('amend', () => {
+  beforeEach(async () => {
+    await kufe('lab', 'new', lab)
+    await kufe('add', ...wax)
+  })
+
+  test('a new version beside the old one, told and shown', async () => {
+    const { code, out } = await kufe('amend', 'wax.csv', '--sample', 'Wax B', '--replicate', '2', '--why', 'mixed up')
+    expect(code).toBe(0)
+    expect(out).toBe(`${waxId.slice(0, 12)}  wax.csv, version 2: sample none → wax-b, replicate none → 2.\n`)
+    expect((await kufe('show', 'wax.csv')).out).toMatch(
+      / 2 {2}2026-.* {2}sample none → wax-b, replicate none → 2 {2}mixed up\n/,
+    )
+    const again = await kufe('amend', 'wax.csv', '--sample', 'Wax B', '--why', 'again')
+    expect(again.out).toContain('nothing differs, version 2 stays')
+  })
+
+  test('another setup: what comes out with it', async () => {
+    const setup = join(folder, 'other.yaml')
+    const text = readFileSync('examples/lacquer/wax.setup.yaml', 'utf8')
+    writeFileSync(setup, text.replace('trackRadius: 15 mm', 'trackRadius: 16 mm'))
+    const { code, out } = await kufe('amend', 'wax.csv', '-s', setup, '--why', 'the 16 mm track')
+    expect(code).toBe(0)
+    expect(out).toMatch(/version 2: setup [0-9a-f]{12} → [0-9a-f]{12}\.\nReduced with this setup: 17 points; believe/)
+  })
+
+  test('without a reason: 2', async () => {
+    expect(await kufe('amend', 'wax.csv', '--replicate', '2')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('A correction needs a reason.'),
+    })
+  })
+})
+
+describe('backup and restore', () => {
+  beforeEach(async () => {
+    await kufe('lab', 'new', lab)
+    await kufe('add', ...wax)
+  })
+
+  test('a backup is a lab, and a lab comes out of it again', async () => {
+    const [copy, back] = [join(folder, 'copy'), join(folder, 'back')]
+    const made = await kufe('backup', copy)
+    expect(made).toMatchObject({ code: 0, err: '' })
+    expect(made.out).toContain(`${copy}: 1 record, 138,661 bytes`)
+    expect(JSON.parse((await kufe('restore', copy, back, '--json')).out)).toMatchObject({ where: back, raws: 1 })
+    expect((await kufe('list', '--lab', back)).out).toContain('wax.csv')
+    expect((await kufe('list', 'history', '--lab', back)).out).toBe((await kufe('list', 'history')).out)
+    expect((await kufe('verify', '--lab', back)).code).toBe(0)
+  })
+
+  test('a lab that is there is never written over: 4', async () => {
+    await kufe('backup', join(folder, 'copy'))
+    expect((await kufe('restore', join(folder, 'copy'), lab)).code).toBe(4)
+    expect((await kufe('backup', lab)).code).toBe(4)
+  })
+
+  test('a damaged record is told, the rest is copied: 1', async () => {
+    const raw = join(lab, 'raw', waxId.slice(0, 2), waxId)
+    writeFileSync(raw, 'x')
+    const { code, out, err } = await kufe('backup', join(folder, 'copy'))
+    expect(code).toBe(1)
+    expect(out).toContain('1 could not be copied')
+    expect(err).toContain('not the ones that were kept')
+  })
+})
+
+test('watch that is told to stop at once ends well', async () => {
+  await kufe('lab', 'new', lab)
+  expect(await kufe('watch', folder)).toEqual({ code: 0, err: '', out: `Watching ${folder}; Ctrl+C ends it.\n` })
+  expect(JSON.parse((await kufe('watch', folder, '--json')).out)).toEqual({ what: 'watching', folder })
+  expect((await kufe('watch', join(folder, 'none'))).code).toBe(3)
+})

@@ -1,0 +1,80 @@
+import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
+import type { Change, KeptRecord, Lab, RecordFacts } from '../../store/index.ts'
+import type { Brief } from './brief.ts'
+import { inLab } from './inLab.ts'
+import { changeNow, type LabCall } from './labCall.ts'
+import { namedRecord } from './named.ts'
+import { idsOf, makeNamed, type Names } from './namedThings.ts'
+import { keepReduced, reduceAnew } from './reduceAnew.ts'
+import { readSetupText } from './setupFiles.ts'
+
+type Facts = Partial<Pick<RecordFacts, 'study' | 'sample' | 'replicate' | 'mountedBy' | 'ballSet' | 'day' | 'setup'>>
+
+export interface AmendArgs {
+  /** Names the record. */
+  readonly word: string
+  /** File with the setup that is right; undefined leaves it. */
+  readonly setup?: string
+  readonly names: Names
+  readonly facts: Omit<Facts, 'study' | 'sample' | 'setup'>
+}
+
+export interface Amended {
+  readonly before: KeptRecord
+  /** The same version where nothing differed. */
+  readonly after: KeptRecord
+  /** Of the result with the setup that was named; undefined where the setup stays. */
+  readonly brief: Brief | undefined
+}
+
+/**
+ * Corrects what is said about a record: a new version that supersedes the last. With another setup the record is reduced
+ * first, and nothing changes where it cannot be. Doing the same again changes nothing more.
+ */
+export async function amendRecord(args: AmendArgs, call: LabCall, outside: Outside): Promise<Outcome<Amended>> {
+  if (call.why.trim() === '') return failed(withoutReason)
+  const ids = idsOf(args.names)
+  if (!ids.ok) return ids
+  const setup = args.setup === undefined ? done(undefined) : readSetupText(args.setup)
+  if (!setup.ok) return setup
+  return inLab(call, outside, async (lab): Promise<Outcome<Amended>> => {
+    const found = await namedRecord(lab, args.word)
+    if (!found.ok) return found
+    const before = found.value
+    const change = changeNow(call, outside)
+    // The result first: a stop in between leaves one too many, never a record without one.
+    const anew =
+      setup.value === undefined ? done(undefined) : await reduceAnew({ lab, record: before }, setup.value, outside)
+    if (!anew.ok) return anew
+    const kept = anew.value === undefined ? done(null) : await keepReduced(lab, anew.value, change)
+    if (!kept.ok) return kept
+    const facts = { ...args.facts, ...ids.value, setup: setup.value?.sha256 }
+    const after = await corrected(lab, { before, facts, names: args.names, change })
+    return after.ok ? done({ before, after: after.value, brief: anew.value?.result.brief }) : after
+  })
+}
+
+interface Correcting {
+  readonly before: KeptRecord
+  readonly facts: Facts
+  readonly names: Names
+  readonly change: Change
+}
+
+async function corrected(lab: Lab, { before, facts, names, change }: Correcting): Promise<Outcome<KeptRecord>> {
+  const differing = Object.entries(facts).filter(
+    ([name, fact]) => fact !== undefined && fact !== before[name as keyof Facts], // `facts` has no other names
+  )
+  if (differing.length === 0) return done(before)
+  const named = await makeNamed(lab, names, change)
+  if (!named.ok) return named
+  return lab.records.correct(before.id, Object.fromEntries(differing), { ...change, supersedes: before.version })
+}
+
+const withoutReason: Problem = {
+  kind: 'reasonMissing',
+  class: 'wrongUse',
+  place: { name: 'why' },
+  what: 'A correction needs a reason.',
+  mend: 'Say in a few words why it is corrected: --why "the other balls were mounted".',
+}

@@ -1,8 +1,8 @@
 import type { PackageContent } from './packageContent.ts'
 
 /** `README.md`: what lies where, for people who have nothing but a text editor and a spreadsheet. */
-export const readMe = ({ title, description, created, creators, licence, program }: PackageContent): string =>
-  [
+export const readMe = ({ title, description, created, creators, licence, program }: PackageContent): string => {
+  const parts = [
     `# ${oneLine(title)}`,
     ...(description === '' ? [] : [oneLine(description)]),
     `Made ${created} by ${oneLine(program)}${creators.length === 0 ? '' : ` for ${creators.map(oneLine).join(', ')}`}. ${licence === null ? 'No licence is stated: ask before you use the data.' : `Licence: ${oneLine(licence.title ?? licence.name)}.`}`,
@@ -20,7 +20,9 @@ export const readMe = ({ title, description, created, creators, licence, program
       '- `checksums.sha256`: checksums of all other files; `sha256sum -c checksums.sha256` holds the files against them.',
     ].join('\n'),
     'A text cell that begins with an apostrophe is guarded: without it a spreadsheet would run the text as a formula. The text itself stands in `lab.json`.',
-  ].join('\n\n') + '\n'
+  ]
+  return `${parts.join('\n\n')}\n`
+}
 
 /** Words of people in one line, with what Markdown would read as markup taken for what it is. */
 const oneLine = (text: string): string =>

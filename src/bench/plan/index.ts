@@ -1,5 +1,5 @@
 export { type HeldRecord, heldRecord } from './heldRecord.ts'
-export { type BesidePlan, planDocument, planText } from './planDocument.ts'
+export { planText } from './planDocument.ts'
 export { type PlannedFile, planFile } from './planFile.ts'
 export { planPicture } from './planPicture.ts'
 export { type FilledSheet, planSheet, writeSheet } from './planSheet.ts'

@@ -6,7 +6,7 @@ import { planPicture } from './planPicture.ts'
 import type { FilledSheet } from './planSheet.ts'
 
 /** What goes with a plan where it was asked for. */
-export interface BesidePlan {
+interface BesidePlan {
   readonly sheet: FilledSheet
   readonly record: HeldRecord | null
 }
@@ -18,7 +18,7 @@ const cells = { columns: 60, rows: 40 } as const
  * A plan for machines: SI throughout, no clock and no folder in it. `window.broken` holds a row of masks for each load; bit i of a
  * mask stands for `window.limits[i]`, 0 for a cell that can be measured.
  */
-export function planDocument({ file, sha256, plan, taken }: PlannedFile, { sheet, record }: BesidePlan): object {
+function planDocument({ file, sha256, plan, taken }: PlannedFile, { sheet, record }: BesidePlan): object {
   const window = planPicture(plan, cells)
   const columns = window.speeds.length
   const row = (values: ArrayLike<number>, j: number): number[] =>

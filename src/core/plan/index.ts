@@ -18,6 +18,7 @@ export {
   planAssumptions,
 } from './heldAgainstPlan.ts'
 export { judgedAnswers, strangeAnswers } from './judgedAnswers.ts'
+export { type LayerBeside, layerBeside } from './layerBeside.ts'
 export { planBasis } from './planBasis.ts'
 export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
 export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'

@@ -2,6 +2,7 @@ import type { FixtureGeometry } from '../fixture/index.ts'
 import { done, failed, type Metre, type Outcome, type Problem, type Second } from '../terms/index.ts'
 import { type JudgedContact, judgedContact } from './contactJudged.ts'
 import { type Decision, decision } from './decision.ts'
+import { type LayerBeside, layerBeside } from './layerBeside.ts'
 import { planBasis } from './planBasis.ts'
 import { type PlannedPoint, plannedPoints } from './plannedPoints.ts'
 import { believableWords, tradeWords, turnBudgetWords } from './planSentences.ts'
@@ -19,6 +20,8 @@ export interface Plan {
   readonly noise: ExpectedNoise
   readonly suggestion: Suggestion
   readonly contact: JudgedContact
+  /** A soft layer by its own law; null where the lower body is none. */
+  readonly layer: LayerBeside | null
   readonly points: readonly PlannedPoint[]
   /** Of all steps of one record, conditioning included in the distance alone. */
   readonly totals: { readonly time: Second; readonly distance: Metre }
@@ -52,6 +55,7 @@ export function planOf(question: PlanQuestion): Outcome<Plan> {
     noise: basis.noise,
     suggestion,
     contact,
+    layer: layerBeside(basis, suggestion.axialForce),
     points,
     totals: { time: points.reduce((sum, point) => sum + point.dwell, 0), distance },
     wear,

@@ -32,10 +32,10 @@ export interface FilmModel {
 export const softBelow: Pascal = 3e8
 
 /** Standard uncertainty of a film law, as a share: measured films averaged 30 % above the formula in one optical study (J. Lubr. Tech. 103:284). */
-export const filmLawUncertainty: Ratio = 0.3
+const filmLawUncertainty: Ratio = 0.3
 
 /** Relative standard uncertainty taken for a roughness or viscosity for which nobody gave one. Common practice, no source. */
-export const unsaidUncertainty = { roughness: 0.3, viscosity: 0.1 } as const
+const unsaidUncertainty = { roughness: 0.3, viscosity: 0.1 } as const
 
 /** The model of a question. */
 export function frictionModel(question: PlanQuestion, contact: PlannedContact): FrictionModel {

@@ -1,6 +1,13 @@
-import { filmLaw, regimeSpeeds } from '../film/index.ts'
+import {
+  entrainmentInPureSliding,
+  explainFilm,
+  type Film,
+  filmLaw,
+  type OtherFilm,
+  regimeSpeeds,
+} from '../film/index.ts'
 import { printQuantity } from '../quantity/index.ts'
-import type { MetrePerSecond, Newton } from '../terms/index.ts'
+import type { Doubt, MetrePerSecond, Newton } from '../terms/index.ts'
 import type { PlannedPoint } from './plannedPoints.ts'
 import type { FrictionModel } from './predictedFriction.ts'
 
@@ -21,6 +28,13 @@ export interface RegimeAnswer {
   readonly of: number
   /** A viscosity and a combined roughness that are off by their own uncertainty, and what they do to the speeds. */
   readonly sentences: readonly string[]
+  /** Film law in the middle of the planned speeds, what speaks against it, and what other published laws give; null without a film. */
+  readonly film: {
+    readonly law: string
+    readonly source: string
+    readonly doubts: readonly Doubt[]
+    readonly others: readonly OtherFilm[]
+  } | null
 }
 
 const speed = (value: number): string => printQuantity(value, 'velocity', { digits: 2 })
@@ -29,8 +43,11 @@ const speed = (value: number): string => printQuantity(value, 'velocity', { digi
 export function regimeAnswer(model: FrictionModel, load: Newton, points: readonly PlannedPoint[]): RegimeAnswer {
   const { film } = model
   if (film === null) {
-    return { mixedFrom: null, fullFilmFrom: null, surviving: 0, of: 0, sentences: [withoutFilm] }
+    return { mixedFrom: null, fullFilmFrom: null, surviving: 0, of: 0, sentences: [withoutFilm], film: null }
   }
+  const speeds = points.map(({ slidingSpeed }) => slidingSpeed)
+  const middleSpeed = Math.sqrt(Math.min(...speeds) * Math.max(...speeds))
+  const explained = explainFilm({ ...film.pair, load, entrainmentSpeed: entrainmentInPureSliding(middleSpeed) })
   const question = { load, bounds: film.bounds }
   const middle = regimeSpeeds({ ...question, law: film.law, roughness: film.roughness })
   // A rougher pair needs a thicker film, so its regimes begin at faster speeds.
@@ -62,7 +79,10 @@ export function regimeAnswer(model: FrictionModel, load: Newton, points: readonl
       `${surviving} of ${rated.length} steps keep their regime over the whole interval of λ; the others would change it with another viscosity or roughness.`,
       `Twice the viscosity moves full film from ${speed(fullFilmFrom.value)} to ${speed(doubled.fullFilmFrom)}.`,
       ...(film.soft ? [softWords] : []),
+      ...filmsBeside(explained, middleSpeed),
+      ...explained.doubts.map(({ sentence }) => sentence),
     ],
+    film: { law: explained.law, source: explained.source, doubts: explained.doubts, others: explained.others },
   }
 }
 
@@ -71,6 +91,17 @@ const withoutFilm =
 
 const softWords =
   'The bounds 1 and 3 are those of hard contacts; a soft one left the mixed regime at λ of about 0.7 in one study (Bongaerts, Fourtouni & Stokes 2007).'
+
+/** The film in the middle of the sweep by every published law. */
+function filmsBeside({ law, minimum, central, others }: Film, at: MetrePerSecond): readonly string[] {
+  const length = (value: number | null): string =>
+    value === null ? 'none given' : printQuantity(value, 'length', { digits: 2 })
+  const own = `Film at ${speed(at)}: minimum ${length(minimum)}, central ${length(central)} (${law})`
+  return [
+    [own, ...others.map((other) => `${length(other.minimum)}, ${length(other.central)} (${other.law})`)].join('; ') +
+      '.',
+  ]
+}
 
 function lambdaWords(points: readonly PlannedPoint[]): readonly string[] {
   const sorted = [...points].sort((a, b) => a.slidingSpeed - b.slidingSpeed)

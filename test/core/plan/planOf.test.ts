@@ -104,6 +104,22 @@ describe('the question of the oat drink', () => {
   })
 })
 
+test('a soft layer is shown by its own law beside Hertz; a stiff coating is not called one', () => {
+  const { layer, contact } = plan(oatQuestion)
+  // A layer on a rigid base is stiffer than a thick body of the same stuff: it sinks in less and is pressed harder.
+  expect(layer?.contact.approach).toBeLessThan(contact.approach ?? 0)
+  expect(layer?.contact.meanPressure).toBeGreaterThan(contact.meanPressure ?? 0)
+  expect(layer?.contact.others.length).toBeGreaterThan(0)
+  expect(layer?.sentence).toMatch(/bonded to a rigid base.*Hertz, for a thick body/)
+  expect(plan(lacquerQuestion).layer).toBeNull()
+})
+
+test('films by other published laws stand beside the one that is used', () => {
+  const { film, sentences } = plan(oatQuestion).regime
+  expect(film?.others.length).toBeGreaterThan(0)
+  for (const { sentence } of film?.doubts ?? []) expect(sentences).toContain(sentence)
+})
+
 describe('what is traded', () => {
   test('points for time: fewer per decade rather than a narrower range', () => {
     const { suggestion, sentences } = plan(asking(lacquerQuestion, { mostTime: 1900 }))

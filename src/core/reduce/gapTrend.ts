@@ -48,7 +48,7 @@ function someRows(
   from: number,
   to: number,
 ): Pick<Signals, 'time' | 'angle'> & { gap: Float64Array } {
-  const stride = Math.max(1, Math.floor((to - from) / mostRows))
+  const stride = Math.max(1, Math.ceil((to - from) / mostRows))
   const rows = Math.ceil(Math.max(0, to - from) / stride)
   const [time, angle, gap] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)]
   let next = from

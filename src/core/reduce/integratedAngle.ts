@@ -2,7 +2,7 @@
 export type Reader = (from: number, to: number, room?: () => Float64Array) => Float64Array
 
 /** Rows between start values that are kept. */
-const pageRows = 65_536
+const pageRows = 16_384
 
 /**
  * Angle as the running integral of the speed (trapezoids), kept as one start value a page so that long records need
@@ -10,36 +10,34 @@ const pageRows = 65_536
  */
 export function integratedAngle(rows: number, time: Reader, speed: Reader): Reader {
   const starts: number[] = [0]
-  const page = (index: number): Float64Array => {
+  const longest = Math.min(rows, pageRows)
+  // One row more, so that pages join without a seam.
+  const [timeRoom, speedRoom] = [new Float64Array(longest + 1), new Float64Array(longest + 1)]
+  const angle = new Float64Array(longest)
+  let loaded = -1
+  const load = (index: number): void => {
     const from = index * pageRows
     const to = Math.min(rows, from + pageRows)
-    // One row before, so that pages join without a seam.
     const back = from === 0 ? 0 : 1
-    const t = time(from - back, to)
-    const w = speed(from - back, to)
-    const angle = new Float64Array(to - from)
+    const t = time(from - back, to, () => timeRoom)
+    const w = speed(from - back, to, () => speedRoom)
     let sum = starts[index]
-    for (let i = 0; i < angle.length; i++) {
+    for (let i = 0; i < to - from; i++) {
       const j = i + back
       if (j > 0) sum += Math.max(0, t[j] - t[j - 1]) * 0.5 * (w[j] + w[j - 1])
       angle[i] = sum
     }
     starts[index + 1] = sum
-    return angle
-  }
-  let last: { index: number; angle: Float64Array } = { index: -1, angle: new Float64Array(0) }
-  const cached = (index: number) => {
-    if (last.index !== index) last = { index, angle: page(index) }
-    return last.angle
+    loaded = index
   }
   return (from, to, room) => {
     const out = room === undefined ? new Float64Array(to - from) : room().subarray(0, to - from)
     const first = Math.floor(from / pageRows)
-    for (let index = starts.length - 1; index < first; index++) page(index)
+    for (let index = starts.length - 1; index < first; index++) load(index)
     for (let index = first; index * pageRows < to; index++) {
+      if (loaded !== index) load(index)
       const start = index * pageRows
-      const part = cached(index).subarray(Math.max(0, from - start), to - start)
-      out.set(part, Math.max(start, from) - from)
+      out.set(angle.subarray(Math.max(0, from - start), to - start), Math.max(start, from) - from)
     }
     return out
   }

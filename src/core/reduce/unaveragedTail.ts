@@ -10,6 +10,9 @@ export interface UnaveragedTail {
   readonly turns: number
 }
 
+/** Rows for each row behind an average: several cycles of every line that is too fast for the averages. */
+const rowsPerAveraged = 64
+const fewestRows = 1_024
 const mostRows = 4_096
 
 /** @param orders of the turns that the step's fit knows; undefined where the step has no estimate or no averages */
@@ -20,7 +23,8 @@ export function unaveragedTail(
 ): UnaveragedTail | undefined {
   const { step, block } = result.rows
   if (block === 1 || result.estimate === undefined) return undefined
-  const rows = stepRows({ ...step, from: Math.max(kept, step.to - mostRows) }, source, context)
+  const count = Math.min(mostRows, Math.max(fewestRows, rowsPerAveraged * block))
+  const rows = stepRows({ ...step, from: Math.max(kept, step.to - count) }, source, context)
   const { angle } = rows
   return {
     residual: residualOf({ ...result, rows, from: 0 }, orders),

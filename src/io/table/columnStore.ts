@@ -1,7 +1,7 @@
 import { SpillFile } from './spillFile.ts'
 
-/** Rows in one piece of a column: 512 KiB. */
-export const pieceRows = 65_536
+/** Rows in one piece of a column: 128 KiB. */
+export const pieceRows = 16_384
 
 /** Called on each piece before it is kept: numbers as read, in place to SI. `rows` of them hold something. */
 export type Finish = (piece: readonly Float64Array[], firstRow: number, rows: number) => void

@@ -43,6 +43,7 @@ export function contactState(stretches: readonly Stretch[], source: SignalSource
   const blank = parts.map((s) => source.hasForce && unloaded(s.force, s.gap))
   const first = blank.indexOf(false)
   const last = blank.lastIndexOf(false)
+  const room = new Float64Array(Math.max(0, ...parts.map(({ from, to }) => Math.ceil((to - from) / 2))))
   const steps = parts.map((part, i): Step => {
     const isBlank = blank[i] && (source.hasGap || i < first || i > last || first < 0)
     return {
@@ -50,7 +51,7 @@ export function contactState(stretches: readonly Stretch[], source: SignalSource
       kind: isBlank ? 'blank' : 'slide',
       from: part.from,
       to: part.to,
-      target: targetSpeed(source, part),
+      target: targetSpeed(source, part, room),
     }
   })
   return { steps, load }
@@ -101,7 +102,9 @@ function splitOff(s: Summary, source: SignalSource, unloaded: (force: number, ga
 }
 
 /** Median of the second half: what the speed settles to. */
-function targetSpeed(source: SignalSource, { from, to }: Stretch): number {
-  const half = source.speed(from + ((to - from) >> 1), to).slice()
+function targetSpeed(source: SignalSource, { from, to }: Stretch, room: Float64Array): number {
+  const middle = from + ((to - from) >> 1)
+  for (const page of source.pages(middle, to)) room.set(page.angularVelocity, page.from - middle)
+  const half = room.subarray(0, to - middle)
   return half.length === 0 ? Number.NaN : nthSmallest(half, half.length >> 1)
 }

@@ -91,7 +91,8 @@ export function pressureLimits({ pair, bears, ask }: PlanQuestion): PressureLimi
   const ends = (['upper', 'lower'] as const).flatMap((side) => {
     const strength = bears[side].yieldStrength
     if (strength === undefined) return []
-    const pressure = firstYieldPressure(strength, pair[side].poissonRatio ?? usualPoisson)
+    // The stress on the axis is known for ν of 0 and more; a body that widens when it is drawn is taken at 0.
+    const pressure = firstYieldPressure(strength, Math.max(0, pair[side].poissonRatio ?? usualPoisson))
     return [{ pressure, because: `${pair[side].name} first yields` }]
   })
   if (ask.mostPressure !== undefined) ends.push({ pressure: ask.mostPressure, because: 'the question allows no more' })

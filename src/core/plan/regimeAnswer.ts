@@ -97,10 +97,8 @@ function filmsBeside({ law, minimum, central, others }: Film, at: MetrePerSecond
   const length = (value: number | null): string =>
     value === null ? 'none given' : printQuantity(value, 'length', { digits: 2 })
   const own = `Film at ${speed(at)}: minimum ${length(minimum)}, central ${length(central)} (${law})`
-  return [
-    [own, ...others.map((other) => `${length(other.minimum)}, ${length(other.central)} (${other.law})`)].join('; ') +
-      '.',
-  ]
+  const beside = others.map((other) => `${length(other.minimum)}, ${length(other.central)} (${other.law})`)
+  return [`${[own, ...beside].join('; ')}.`]
 }
 
 function lambdaWords(points: readonly PlannedPoint[]): readonly string[] {

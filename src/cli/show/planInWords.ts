@@ -33,6 +33,7 @@ export function planInWords({ plan, taken }: PlannedFile, screen: Screen): strin
         contact.hertz,
         ...(plan.layer === null ? [] : [plan.layer.sentence]),
         ...contact.doubts.map(({ sentence }) => sentence),
+        ...(plan.flash === null ? [] : [plan.flash.sentence]),
       ]),
     ),
     section('Traded', all(sentences.trades)),

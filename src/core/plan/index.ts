@@ -8,6 +8,7 @@ export {
   replicatesForEquivalence,
 } from './equivalence.ts'
 export { type FilledQuestion, fillFromTables } from './fillFromTables.ts'
+export { type FlashAtFastest, flashAtFastest } from './flashAtFastest.ts'
 export { frictionAt, type PredictedFriction } from './frictionAt.ts'
 export {
   type FailedAssumption,

@@ -2,6 +2,7 @@ import type { FixtureGeometry } from '../fixture/index.ts'
 import { done, failed, type Metre, type Outcome, type Problem, type Second } from '../terms/index.ts'
 import { type JudgedContact, judgedContact } from './contactJudged.ts'
 import { type Decision, decision } from './decision.ts'
+import { type FlashAtFastest, flashAtFastest } from './flashAtFastest.ts'
 import { type LayerBeside, layerBeside } from './layerBeside.ts'
 import { planBasis } from './planBasis.ts'
 import { type PlannedPoint, plannedPoints } from './plannedPoints.ts'
@@ -22,6 +23,8 @@ export interface Plan {
   readonly contact: JudgedContact
   /** A soft layer by its own law; null where the lower body is none. */
   readonly layer: LayerBeside | null
+  /** null where the table does not know how both bodies take up heat. */
+  readonly flash: FlashAtFastest | null
   readonly points: readonly PlannedPoint[]
   /** Of all steps of one record, conditioning included in the distance alone. */
   readonly totals: { readonly time: Second; readonly distance: Metre }
@@ -56,6 +59,7 @@ export function planOf(question: PlanQuestion): Outcome<Plan> {
     suggestion,
     contact,
     layer: layerBeside(basis, suggestion.axialForce),
+    flash: flashAtFastest(basis, suggestion, points),
     points,
     totals: { time: points.reduce((sum, point) => sum + point.dwell, 0), distance },
     wear,

@@ -54,9 +54,14 @@ const anyQuestion: fc.Arbitrary<PlanQuestion> = fc
       ? oatQuestion.rig
       : { name: 'bare', torque: { scaleAccuracy: 0 }, axialForce: { scaleAccuracy: 0 }, angularVelocity: {} },
     pair: {
-      upper: { name: 'glass', elasticModulus: any.moduli[0], poissonRatio: any.poisson, roughness: any.roughness[0] },
+      upper: {
+        name: any.limits ? 'soda-lime glass' : 'glass',
+        elasticModulus: any.moduli[0],
+        poissonRatio: any.poisson,
+        roughness: any.roughness[0],
+      },
       lower: {
-        name: 'layer',
+        name: any.limits ? 'PMMA' : 'layer',
         elasticModulus: any.moduli[1],
         poissonRatio: any.poisson,
         roughness: any.roughness[1],

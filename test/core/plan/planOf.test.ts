@@ -120,6 +120,32 @@ test('films by other published laws stand beside the one that is used', () => {
   for (const { sentence } of film?.doubts ?? []) expect(sentences).toContain(sentence)
 })
 
+test('flash temperature at the fastest step, where both bodies are in the table', () => {
+  const { pair } = lacquerQuestion
+  const glassOnGlass = (fastest: number): Plan =>
+    plan({
+      ...asking(lacquerQuestion, { axialForce: 2, fastest }),
+      pair: {
+        upper: { ...pair.upper, name: 'soda-lime glass', elasticModulus: 70e9, poissonRatio: 0.22 },
+        lower: {
+          ...pair.lower,
+          name: 'soda-lime glass',
+          elasticModulus: 70e9,
+          poissonRatio: 0.22,
+          thickness: undefined,
+        },
+      },
+    })
+  const { flash } = glassOnGlass(0.2)
+  // Two half-spaces of one stuff at a small Peclet number share the heat evenly: half of q·a/K, K about 1 W/(m·K).
+  const a = glassOnGlass(0.2).contact.contactRadius ?? 0
+  const heat = (0.4 * (2 / 3) * 0.2) / (Math.PI * a)
+  expect(flash?.rise).toBeLessThan(heat / 1.5)
+  expect(flash?.rise).toBeGreaterThan(heat / 6)
+  expect(glassOnGlass(0.02).flash?.rise).toBeLessThan(flash?.rise ?? 0)
+  expect(plan(lacquerQuestion).flash).toBeNull()
+})
+
 describe('what is traded', () => {
   test('points for time: fewer per decade rather than a narrower range', () => {
     const { suggestion, sentences } = plan(asking(lacquerQuestion, { mostTime: 1900 }))

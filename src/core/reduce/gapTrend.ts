@@ -26,9 +26,14 @@ export function gapTrend(source: SignalSource, from: number, to: number): GapTre
   const span = time[last] - time[0]
   const turns = Math.abs(angle[last] - angle[0]) / (2 * Math.PI)
   const mean = gap.reduce((a, b) => a + b, 0) / gap.length
-  const columns = [new Float64Array(gap.length).fill(1), time.map((t) => (t - time[0]) / span - 0.5)]
-  if (turns >= 1) columns.push(angle.map(Math.cos), angle.map(Math.sin))
-  const products = laggedProducts([...columns, gap.map((value) => (value - mean) * 1e6)])
+  const [ones, cosine] = [new Float64Array(gap.length).fill(1), angle.map(Math.cos)]
+  const begin = time[0]
+  for (let i = 0; i < gap.length; i++) {
+    time[i] = (time[i] - begin) / span - 0.5
+    angle[i] = Math.sin(angle[i])
+    gap[i] = (gap[i] - mean) * 1e6
+  }
+  const products = laggedProducts(turns >= 1 ? [ones, time, cosine, angle, gap] : [ones, time, gap])
   const noise = noiseCorrelation([correlationLikelihood(products)])
   const fit = correlatedFit(products, noise.steps[0].correlation)
   if (fit === undefined || !(span > 0))

@@ -5,7 +5,7 @@ export interface Stretch {
   readonly to: number
 }
 
-const pageRows = 262_144
+const pageRows = 16_384
 
 /** A new stretch wherever the step column changes its value; NaN continues the stretch before it. */
 export function byStepColumn(read: (from: number, to: number) => Float64Array, rows: number): Stretch[] {

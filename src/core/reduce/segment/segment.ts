@@ -26,7 +26,7 @@ export interface Segmentation {
 export function segment(channels: Channels, source: SignalSource, options: ReduceOptions): Segmentation {
   const wanted = options.segmentation
   if (wanted === 'stepColumn' || (wanted === 'auto' && channels.names.includes('step'))) {
-    const stretches = byStepColumn((from, to) => channels.read('step', from, to), channels.rows)
+    const stretches = byStepColumn(stepReader(channels), channels.rows)
     return { how: 'stepColumn', stretches }
   }
   const speed = source.speed(0, channels.rows)
@@ -40,6 +40,18 @@ export function segment(channels: Channels, source: SignalSource, options: Reduc
     return { how: 'ramp', stretches: bySpeedBins(speed, options.rampBinsPerDecade, fewestRows) }
   }
   return { how: 'whole', stretches: [{ number: 1, from: 0, to: channels.rows }] }
+}
+
+/** Reads the step column, into the same array again and again where the record lies outside memory. */
+function stepReader(channels: Channels): (from: number, to: number) => Float64Array {
+  let room = new Float64Array(0)
+  return (from, to) => {
+    if (channels.readInto === undefined) return channels.read('step', from, to)
+    if (room.length < to - from) room = new Float64Array(to - from)
+    const out = room.subarray(0, to - from)
+    channels.readInto('step', from, out)
+    return out
+  }
 }
 
 function speedRange(speed: Float64Array): number {

@@ -22,9 +22,13 @@ const listed = (limits: readonly PlanLimit[]): string => limits.map((limit) => p
 
 /** From which speed up may the curve be believed: hard question 2 before the test. */
 export function believableWords(suggestion: Suggestion): string {
-  const { possible, slowest, fastest, belowSlowest, aboveFastest, axialForce } = suggestion
+  const { possible, slowest, fastest, belowSlowest, aboveFastest, axialForce, forceSpan } = suggestion
   if (!possible) {
     const met = [...new Set([...belowSlowest, ...aboveFastest])]
+    if (forceSpan !== null) {
+      const { low, high } = forceSpan
+      return `No speed of the question can be measured at ${force(axialForce)}: ${listed(met)}. Loads from ${force(low)} to ${force(high)} see some.`
+    }
     return `No speed of the question can be measured at any load that comes into question: ${listed(met)}.`
   }
   const end = (limits: readonly PlanLimit[]): string =>

@@ -174,6 +174,13 @@ describe('what is traded', () => {
     expect(sentences.believable).toContain('No speed of the question can be measured')
   })
 
+  test('a load beyond the rig sees nothing, and others that do are named', () => {
+    const { suggestion, sentences, warnings } = plan(asking(lacquerQuestion, { axialForce: 60 }))
+    expect(suggestion.possible).toBe(false)
+    expect(sentences.believable).toMatch(/at 60 N: .*over the rig.*Loads from 100 mN to 9\.3 N see some/)
+    expect(warnings.map(({ mend }) => mend)).toEqual(['Ask for 10 mN to 50 N.'])
+  })
+
   test('a given load is kept, and what it loses is said', () => {
     const { suggestion, sentences } = plan(asking(lacquerQuestion, { axialForce: 30 }))
     expect(suggestion.axialForce).toBe(30)

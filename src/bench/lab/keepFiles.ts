@@ -17,9 +17,10 @@ export interface Keeping {
   readonly onAdd: OnAdd
 }
 
-/** Files of one transaction: it waits for the disk once for all their rows. */
+/** Files of one transaction: it waits for the disk once for all their rows. Nobody waits long to hear of the first. */
 const batchFiles = 64
 const batchBytes = 1 << 25
+const batchSeconds = 1
 
 /**
  * Keeps files that are records, group by group; the bytes of each are on the disk when it is told as kept. A file that
@@ -30,9 +31,11 @@ export async function keepFiles(files: readonly FileToKeep[], keeping: Keeping):
   const { lab, given, outside, onAdd } = keeping
   const records = new Map<Sha256, KeptRecord>()
   let batch: ReadyFile[] = []
+  let begun = outside.now().getTime()
   const flush = async (): Promise<Outcome<null>> => {
     const kept = await keepBatch(batch, keeping)
     batch = []
+    begun = outside.now().getTime()
     if (kept.ok) for (const record of kept.value) records.set(record.id, record)
     return kept.ok ? done(null) : kept
   }
@@ -42,7 +45,7 @@ export async function keepFiles(files: readonly FileToKeep[], keeping: Keeping):
     const long = ready.ok && ready.value.size > wholeBytes // in a transaction of its own, which may fail
     if (!ready.ok) onAdd({ what: 'refused', file: file.file, problems: ready.problems })
     else if (!long) batch.push(ready.value)
-    if (long || isFull(batch)) {
+    if (long || isFull(batch) || outside.now().getTime() - begun >= 1000 * batchSeconds) {
       const flushed = await flush()
       if (!flushed.ok) return flushed
     }

@@ -1,7 +1,8 @@
 import { correlatedFit, correlationLikelihood } from './estimate/correlatedFit.ts'
 import { laggedProducts } from './estimate/laggedProducts.ts'
 import { noiseCorrelation } from './estimate/noiseCorrelation.ts'
-import type { SignalSource, Signals } from './signals.ts'
+import type { StepResult } from './estimate/stepResult.ts'
+import type { StepRows } from './estimate/stepRows.ts'
 
 /** How the gap moved over the kept rows of a step, m. */
 export interface GapTrend {
@@ -13,27 +14,19 @@ export interface GapTrend {
   readonly mean: number
 }
 
-/** Rows that are enough for a straight line. */
-const mostRows = 4_000
 const fewestRows = 8
 
-/** Straight line and once-per-turn run-out of the gap over rows `from` to `to`. */
-export function gapTrend(source: SignalSource, from: number, to: number): GapTrend | undefined {
-  if (!source.hasGap) return undefined
-  const { time, angle, gap } = someRows(source, from, to)
+/** Straight line and once-per-turn run-out of the gap over the kept rows of a step; undefined without a gap. */
+export function gapTrend({ rows, from }: Pick<StepResult, 'rows' | 'from'>): GapTrend | undefined {
+  const { time, angle, gap } = withGap(rows, from)
   const last = gap.length - 1
   if (gap.length < fewestRows) return undefined
   const span = time[last] - time[0]
   const turns = Math.abs(angle[last] - angle[0]) / (2 * Math.PI)
   const mean = gap.reduce((a, b) => a + b, 0) / gap.length
-  const [ones, cosine] = [new Float64Array(gap.length).fill(1), angle.map(Math.cos)]
-  const begin = time[0]
-  for (let i = 0; i < gap.length; i++) {
-    time[i] = (time[i] - begin) / span - 0.5
-    angle[i] = Math.sin(angle[i])
-    gap[i] = (gap[i] - mean) * 1e6
-  }
-  const products = laggedProducts(turns >= 1 ? [ones, time, cosine, angle, gap] : [ones, time, gap])
+  const columns = [new Float64Array(gap.length).fill(1), time.map((t) => (t - time[0]) / span - 0.5)]
+  if (turns >= 1) columns.push(angle.map(Math.cos), angle.map(Math.sin))
+  const products = laggedProducts([...columns, gap.map((value) => (value - mean) * 1e6)])
   const noise = noiseCorrelation([correlationLikelihood(products)])
   const fit = correlatedFit(products, noise.steps[0].correlation)
   if (fit === undefined || !(span > 0))
@@ -47,25 +40,10 @@ export function gapTrend(source: SignalSource, from: number, to: number): GapTre
   }
 }
 
-/** Every so many rows, those without a gap left out. */
-function someRows(
-  source: SignalSource,
-  from: number,
-  to: number,
-): Pick<Signals, 'time' | 'angle'> & { gap: Float64Array } {
-  const stride = Math.max(1, Math.ceil((to - from) / mostRows))
-  const rows = Math.ceil(Math.max(0, to - from) / stride)
-  const [time, angle, gap] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)]
-  let next = from
-  let count = 0
-  for (const page of source.pages(from, to)) {
-    for (; next < page.from + page.rows; next += stride) {
-      const i = next - page.from
-      gap[count] = page.gap?.[i] ?? Number.NaN
-      if (Number.isNaN(gap[count])) continue
-      time[count] = page.time[i]
-      angle[count++] = page.angle[i]
-    }
-  }
-  return { time: time.subarray(0, count), angle: angle.subarray(0, count), gap: gap.subarray(0, count) }
+/** Kept rows that have a gap. */
+function withGap({ time, angle, gap }: StepRows, from: number): Pick<StepRows, 'time' | 'angle' | 'gap'> {
+  const known = gap.subarray(from)
+  if (!known.some(Number.isNaN)) return { time: time.subarray(from), angle: angle.subarray(from), gap: known }
+  const has = (_: number, i: number): boolean => !Number.isNaN(known[i])
+  return { time: time.subarray(from).filter(has), angle: angle.subarray(from).filter(has), gap: known.filter(has) }
 }

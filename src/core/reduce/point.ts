@@ -9,8 +9,6 @@ import type { StepResult } from './estimate/stepResult.ts'
 import type { RowContext } from './estimate/stepRows.ts'
 import type { PooledHarmonic, StepHarmonic } from './estimate/turnRipple.ts'
 import type { GapTrend } from './gapTrend.ts'
-import { pagedMean } from './pagedMean.ts'
-import type { SignalSource } from './signals.ts'
 import type { UnaveragedTail } from './unaveragedTail.ts'
 
 /** What a point is made from, and what its remarks need. */
@@ -38,10 +36,8 @@ export const keptFrom = ({ rows, from }: StepResult): number =>
   rows.begins.length > from ? rows.step.from + rows.begins[from] : rows.step.to
 
 /** The numbers of a point from the estimate of its step. */
-export function barePoint(result: StepResult, source: SignalSource, context: PointContext): BarePoint {
+export function barePoint(result: StepResult, context: PointContext): BarePoint {
   const { rows, from, estimate, products } = result
-  const kept = keptFrom(result)
-  const { to } = rows.step
   const { speed } = result
   const friction = estimate === undefined ? null : estimate.friction
   const shared =
@@ -76,12 +72,12 @@ export function barePoint(result: StepResult, source: SignalSource, context: Poi
     duration: (rows.time.length - from) * rows.block * context.sampleInterval,
     torque: meanFrom(rows.tangential, from) * context.geometry.loadFactor * context.geometry.lever,
     axialForce: estimate?.force ?? meanFrom(rows.force, from),
-    gap: numberOrNull(pagedMean(source.pages(kept, to), ({ gap }) => gap)),
-    temperature: numberOrNull(pagedMean(source.pages(kept, to), ({ temperature }) => temperature)),
+    gap: knownMean(rows.gap, from),
+    temperature: knownMean(rows.temperature, from),
     autocorrelationTime: autocorrelationTime(result, context),
     frictionHarmonics: friction1,
     forceHarmonics: force1,
-    rows: { from: rows.step.from, to, kept },
+    rows: { from: rows.step.from, to: rows.step.to, kept: keptFrom(result) },
   }
 }
 
@@ -158,4 +154,14 @@ function meanFrom(values: Float64Array, from: number): number {
   return values.length > from ? sum / (values.length - from) : 0
 }
 
-const numberOrNull = (value: number): number | null => (Number.isNaN(value) ? null : value)
+/** null where nothing is known. */
+function knownMean(values: Float64Array, from: number): number | null {
+  let sum = 0
+  let count = 0
+  for (let i = from; i < values.length; i++) {
+    if (Number.isNaN(values[i])) continue
+    sum += values[i]
+    count++
+  }
+  return count === 0 ? null : sum / count
+}

@@ -45,7 +45,7 @@ export function torqueFloorOf(bare: BarePoint, context: Pick<PointContext, 'geom
 /** The point with everything that was found on it. */
 export function pointOf(bare: BarePoint, source: SignalSource, context: PointContext): Point {
   const result = context.record.steps[context.index]
-  const ceiling = ceilingSeen(source, bare.rows, context.setup.rig.torque.ceiling)
+  const ceiling = ceilingSeen(result.rows, context.setup.rig.torque.ceiling, { source, kept: bare.rows.kept })
   const remarks = [
     tooFewSamples({ rows: result.rows.force.length - result.from, step: bare.step }, fewestKept),
     speedRemark(result, context),

@@ -51,7 +51,7 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     orders,
     cutWarmUp: how !== 'ramp',
   })
-  const gapTrends = record.steps.map((result) => gapTrend(source, keptFrom(result), result.rows.step.to))
+  const gapTrends = record.steps.map(gapTrend)
   const gapRunOut = largestRunOut(record, gapTrends)
   const { sampleInterval } = source
   const common = { setup, options, ...rowContext, record, sampleInterval, gapTrends, gapRunOut }
@@ -84,7 +84,7 @@ function pointsOf(source: SignalSource, common: Omit<PointContext, 'index' | 'ta
   const points = steps.map((result, index) => {
     const tail = unaveragedTail(result, ripple.orders, { source, kept: keptFrom(result), context: common })
     const context = { ...common, index, tail }
-    return pointOf(barePoint(result, source, context), source, context)
+    return pointOf(barePoint(result, context), source, context)
   })
   return points.map((point, i) => ({
     ...point,

@@ -4,6 +4,7 @@ import type { SignalPage, SignalSource } from '../signals.ts'
 import { accelerationOf, correctedTorque } from '../zero/correctedTorque.ts'
 import { valueAt, type ZeroCorrections } from '../zero/corrections.ts'
 import { BlockMeans } from './blockMeans.ts'
+import { Peak } from './peak.ts'
 
 /**
  * Rows of one step after zeroes, blank and inertia, in the direction of sliding. `tangential` is M/(c r), so that
@@ -17,6 +18,9 @@ export interface StepRows {
   readonly tangential: Float64Array
   readonly force: Float64Array
   readonly angle: Float64Array
+  /** Empty where the record has no such channel; NaN where a row had none. */
+  readonly gap: Float64Array
+  readonly temperature: Float64Array
   /** Regressors cos kθ, sin kθ for each of `orders`, averaged like the rows. */
   readonly turnColumns: readonly Float64Array[]
   readonly orders: readonly number[]
@@ -29,6 +33,8 @@ export interface StepRows {
   readonly longestLoss: { readonly rows: number; readonly at: number }
   readonly lowestForce: number
   readonly holes: number
+  /** Largest torque as it was read, either way, of all rows, and the most rows in which it stood there without a break. */
+  readonly torquePeak: { readonly size: number; readonly run: number }
 }
 
 /** Steps with more rows than this are averaged in blocks of equal length, into no more than so many. */
@@ -68,8 +74,10 @@ function accelerationWithin(
 }
 
 /** Columns of the means; the turn columns follow. */
-const columns = { time: 0, speed: 1, tangential: 2, force: 3, angle: 4 } as const
+const columns = { time: 0, speed: 1, tangential: 2, force: 3, angle: 4, gap: 5, temperature: 6 } as const
 const turnColumn = Object.keys(columns).length
+
+const none = new Float64Array(0)
 
 class RowCollector {
   readonly #step: Step
@@ -81,6 +89,9 @@ class RowCollector {
   #run = 0
   #longest = { rows: 0, at: 0 }
   #lowest = Number.POSITIVE_INFINITY
+  #hasGap = false
+  #hasTemperature = false
+  readonly #peak = new Peak()
 
   constructor(step: Step, context: RowContext) {
     const rows = step.to - step.from
@@ -90,11 +101,16 @@ class RowCollector {
     this.#means = new BlockMeans({ columns: turnColumn + 2 * context.orders.length, rows, block: this.#block })
   }
 
-  take({ from, rows, time, angularVelocity, axialForce, angle }: SignalPage, torque: Float64Array): void {
+  /** @param torque after blank and inertia */
+  take(page: SignalPage, torque: Float64Array): void {
+    const { from, rows, time, angularVelocity, axialForce, angle, gap, temperature } = page
     const { geometry, corrections, load, contactShare } = this.#context
     const perFriction = (this.#step.target < 0 ? -1 : 1) / (geometry.loadFactor * geometry.lever)
     const lost = contactShare * load
     const { sums } = this.#means
+    this.#peak.watch(page.torque)
+    this.#hasGap = gap !== null
+    this.#hasTemperature = temperature !== null
     for (let i = 0; i < rows; i++) {
       const force = axialForce[i] - valueAt(corrections.forceZero, time[i])
       if (Number.isNaN(force + torque[i] + angularVelocity[i])) {
@@ -111,6 +127,8 @@ class RowCollector {
       sums[columns.tangential] += torque[i] * perFriction
       sums[columns.force] += force
       sums[columns.angle] += angle[i]
+      if (gap !== null) sums[columns.gap] += gap[i]
+      if (temperature !== null) sums[columns.temperature] += temperature[i]
       addTurns(sums, angle[i], this.#context.orders)
       this.#means.next(from + i - this.#step.from)
     }
@@ -126,6 +144,8 @@ class RowCollector {
       tangential: means.means(columns.tangential),
       force: means.means(columns.force),
       angle: means.means(columns.angle),
+      gap: this.#hasGap ? means.means(columns.gap) : none,
+      temperature: this.#hasTemperature ? means.means(columns.temperature) : none,
       turnColumns: Array.from({ length: 2 * orders.length }, (_, k) => means.means(turnColumn + k)),
       orders,
       block: this.#block,
@@ -134,6 +154,7 @@ class RowCollector {
       longestLoss: this.#longest,
       lowestForce: this.#lowest,
       holes: this.#holes,
+      torquePeak: this.#peak,
     }
   }
 

@@ -1,6 +1,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { NewtonMetre, Remark } from '../../terms/index.ts'
-import type { SignalPage, SignalSource } from '../signals.ts'
+import type { StepRows } from '../estimate/stepRows.ts'
+import type { SignalSource } from '../signals.ts'
 
 /** Equal extreme readings in a row that look like a clipped signal where no ceiling was given. */
 const clippedRun = 5
@@ -17,23 +18,22 @@ export interface CeilingSeen {
  * Rows whose torque stands at the ceiling of the rig, or, where nobody gave one, at one and the same extreme value at
  * least five times running.
  *
- * @param rows of the record; friction was made from those from `kept` on
+ * @param kept first row of the record that friction was made from
  */
 export function ceilingSeen(
-  source: SignalSource,
-  rows: { readonly from: number; readonly to: number; readonly kept: number },
+  { step, torquePeak: peak }: StepRows,
   ceiling: NewtonMetre | undefined,
+  { source, kept }: { source: SignalSource; kept: number },
 ): CeilingSeen {
-  const peak = peakOf(source.pages(rows.from, rows.to))
   const level = ceiling ?? (peak.run >= clippedRun ? peak.size : undefined)
   const seen = { rows: 0, keptRows: 0, level: level ?? Number.NaN }
   const limit = seen.level * (1 - 1e-6)
   if (!(peak.size >= limit)) return seen
-  for (const { from, torque } of source.pages(rows.from, rows.to)) {
+  for (const { from, torque } of source.pages(step.from, step.to)) {
     for (let i = 0; i < torque.length; i++) {
       if (!(Math.abs(torque[i]) >= limit)) continue
       seen.rows++
-      if (from + i >= rows.kept) seen.keptRows++
+      if (from + i >= kept) seen.keptRows++
     }
   }
   return seen
@@ -56,23 +56,4 @@ export function torqueAtCeiling(seen: CeilingSeen, step: number): Remark | undef
     sentence: `The torque stood at its ceiling of ${level} in ${seen.rows} rows, ${kept}.`,
     next: 'Lower the axial force or the track radius and measure again.',
   }
-}
-
-/** Largest torque either way, and the most rows in which it stood there without a break. */
-function peakOf(pages: Iterable<SignalPage>): { size: number; run: number } {
-  const peak = { size: 0, run: 0 }
-  let open = 0
-  for (const { torque } of pages) {
-    for (let i = 0; i < torque.length; i++) {
-      const size = Math.abs(torque[i])
-      if (size > peak.size) {
-        peak.size = size
-        peak.run = 0
-        open = 0
-      }
-      open = size > 0 && size === peak.size ? open + 1 : 0
-      if (open > peak.run) peak.run = open
-    }
-  }
-  return peak
 }

@@ -1,6 +1,5 @@
 import { nthSmallest } from '../../numeric/index.ts'
 import type { Setup, Step } from '../../terms/index.ts'
-import { pagedMean } from '../pagedMean.ts'
 import type { Stretch } from '../segment/byStepColumn.ts'
 import type { SignalSource } from '../signals.ts'
 
@@ -58,16 +57,34 @@ export function contactState(stretches: readonly Stretch[], source: SignalSource
 }
 
 function summaryOf(stretch: Stretch, source: SignalSource): Summary {
-  const pages = () => source.pages(stretch.from, stretch.to)
+  const force = new Mean()
+  const openness = new Mean()
   let lowest = Number.POSITIVE_INFINITY
-  for (const { axialForce } of pages()) {
+  for (const { axialForce, gap } of source.pages(stretch.from, stretch.to)) {
+    force.take(axialForce)
+    if (gap !== null) openness.take(gap)
     for (let i = 0; i < axialForce.length; i++) if (Math.abs(axialForce[i]) < lowest) lowest = Math.abs(axialForce[i])
   }
-  return {
-    ...stretch,
-    force: Math.abs(pagedMean(pages(), ({ axialForce }) => axialForce)),
-    lowest,
-    gap: pagedMean(pages(), ({ gap }) => gap),
+  return { ...stretch, force: Math.abs(force.value), lowest, gap: openness.value }
+}
+
+/** Mean of what is known of a signal; NaN where nothing is. */
+class Mean {
+  #sum = 0
+  #count = 0
+
+  take(values: Float64Array): void {
+    let sum = this.#sum
+    for (let i = 0; i < values.length; i++) {
+      if (Number.isNaN(values[i])) continue
+      sum += values[i]
+      this.#count++
+    }
+    this.#sum = sum
+  }
+
+  get value(): number {
+    return this.#count === 0 ? Number.NaN : this.#sum / this.#count
   }
 }
 

@@ -15,6 +15,8 @@ function stepOf(tangential: Float64Array, force: Float64Array): StepRows {
     tangential,
     force,
     angle,
+    gap: new Float64Array(0),
+    temperature: new Float64Array(0),
     turnColumns: [angle.map(Math.cos), angle.map(Math.sin)],
     orders: [1],
     block: 1,
@@ -23,6 +25,7 @@ function stepOf(tangential: Float64Array, force: Float64Array): StepRows {
     longestLoss: { rows: 0, at: 0 },
     lowestForce: Number.POSITIVE_INFINITY,
     holes: 0,
+    torquePeak: { size: 1, run: 1 },
   }
 }
 

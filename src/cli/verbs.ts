@@ -11,6 +11,7 @@ import { labVerb } from './verbs/lab.ts'
 import { listVerb } from './verbs/list.ts'
 import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
+import { reportVerb } from './verbs/report.ts'
 import { restoreVerb } from './verbs/restore.ts'
 import { setupVerb } from './verbs/setup.ts'
 import { showVerb } from './verbs/show.ts'
@@ -30,6 +31,7 @@ export const allVerbs: readonly Verb[] = [
   watchVerb,
   listVerb,
   showVerb,
+  reportVerb,
   amendVerb,
   verifyVerb,
   backupVerb,

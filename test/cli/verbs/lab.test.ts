@@ -296,3 +296,15 @@ test('watch that is told to stop at once ends well', async () => {
   expect(JSON.parse((await kufe('watch', folder, '--json')).out)).toEqual({ what: 'watching', folder })
   expect((await kufe('watch', join(folder, 'none'))).code).toBe(3)
 })
+
+test('report writes what was asked for, and says so', async () => {
+  await kufe('lab', 'new', lab)
+  await kufe('add', ...wax)
+  const [html, pdf] = [join(folder, 'out/wax.html'), join(folder, 'out/wax.pdf')]
+  const { code, out } = await kufe('report', 'wax.csv', '--html', html, '--pdf', pdf)
+  expect({ code, out }).toEqual({ code: 0, out: `Wrote ${html}\nWrote ${pdf}\n` })
+  expect(readFileSync(html, 'utf8')).toMatch(/^<!doctype html>/)
+  expect(readFileSync(pdf, 'latin1')).toMatch(/^%PDF-/)
+  expect(JSON.parse((await kufe('report', 'wax.csv', '--html', html, '--json')).out)).toMatchObject({ files: [html] })
+  expect((await kufe('report', 'wax.csv')).code).toBe(2)
+})

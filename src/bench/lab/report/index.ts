@@ -1,0 +1,1 @@
+export { type ReportArgs, type WrittenReports, writeReports } from './writeReports.ts'

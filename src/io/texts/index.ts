@@ -1,0 +1,1 @@
+export { type NamedText, readTexts } from './readTexts.ts'

@@ -69,7 +69,8 @@ export async function killRounds(ground: Ground, { kills, seed, tasks, onKill }:
     tally.leftOver += leftOver
     if (heard.killed) {
       tally.kills++
-      onKill?.(++done)
+      done++
+      onKill?.(done)
     } else {
       tally.late++
       lasts.set(task, heard.lasted) // the machine has become less busy

@@ -4,7 +4,6 @@ import { combined, sharedBudget } from './budget.ts'
 import { assumedTilt } from './defaults.ts'
 import type { RecordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
-import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
 import type { RowContext } from './estimate/stepRows.ts'
 import type { PooledHarmonic, StepHarmonic } from './estimate/turnRipple.ts'
@@ -18,6 +17,8 @@ export interface PointContext extends RowContext {
   readonly record: RecordFriction
   /** Place of the step among the slides. */
   readonly index: number
+  /** Residual of the step's fit in friction units, turn ripple taken off. */
+  readonly residual: Float64Array
   readonly tail: UnaveragedTail | undefined
   /** How the gap moved in each step. */
   readonly gapTrends: readonly (GapTrend | undefined)[]
@@ -82,11 +83,10 @@ export function barePoint(result: StepResult, context: PointContext): BarePoint 
 }
 
 /** In samples as they came: averages have a smaller variance than those, and a shorter memory. */
-function autocorrelationTime(result: StepResult, { tail, record }: PointContext): number | null {
+function autocorrelationTime(result: StepResult, { tail, residual }: PointContext): number | null {
   if (result.estimate === undefined) return null
   if (tail === undefined) return result.correlationTime
-  const averaged = meanSquare(residualOf(result, record.ripple.orders))
-  return result.correlationTime * result.rows.block * (averaged / meanSquare(tail.residual))
+  return result.correlationTime * result.rows.block * (meanSquare(residual) / meanSquare(tail.residual))
 }
 
 const meanSquare = (values: Float64Array): number =>

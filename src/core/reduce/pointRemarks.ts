@@ -1,6 +1,5 @@
 import type { Point, Remark } from '../terms/index.ts'
 import { fewestKept } from './estimate/learned.ts'
-import { residualOf } from './estimate/residualOf.ts'
 import type { StepResult } from './estimate/stepResult.ts'
 import { type BarePoint, type PointContext, rippleAmplitude } from './point.ts'
 import { belowTorqueFloor } from './remarks/belowTorqueFloor.ts'
@@ -65,11 +64,10 @@ export function pointOf(bare: BarePoint, source: SignalSource, context: PointCon
 }
 
 function frictionRemarks(bare: BarePoint, source: SignalSource, context: PointContext): (Remark | undefined)[] {
-  const { setup, options, record, index } = context
+  const { setup, options, record, index, residual } = context
   const result = record.steps[index]
   if (bare.friction === null || result.products === undefined) return []
   const at = { step: bare.step }
-  const residual = residualOf(result, record.ripple.orders)
   // In averages a fast line shows up at a slower frequency than its own, so rows as they came are looked at first.
   const looked = { friction: bare.friction, sampleInterval: context.sampleInterval, ...at }
   const averaged = { residual, turns: bare.turns, sampleInterval: context.sampleInterval * result.rows.block }

@@ -13,6 +13,7 @@ import { done, failed } from '../terms/index.ts'
 import { reduceDefaults } from './defaults.ts'
 import { type RecordFriction, recordFriction } from './estimate/recordFriction.ts'
 import { pooledRipple } from './estimate/recordRipple.ts'
+import { residualOf } from './estimate/residualOf.ts'
 import { stepRows } from './estimate/stepRows.ts'
 import { type GapTrend, gapTrend } from './gapTrend.ts'
 import { barePoint, isRippleSeen, keptFrom, type PointContext, rippleAmplitude } from './point.ts'
@@ -79,11 +80,11 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
   })
 }
 
-function pointsOf(source: SignalSource, common: Omit<PointContext, 'index' | 'tail'>): Point[] {
+function pointsOf(source: SignalSource, common: Omit<PointContext, 'index' | 'residual' | 'tail'>): Point[] {
   const { steps, ripple } = common.record
   const points = steps.map((result, index) => {
     const tail = unaveragedTail(result, ripple.orders, { source, kept: keptFrom(result), context: common })
-    const context = { ...common, index, tail }
+    const context = { ...common, index, residual: residualOf(result, ripple.orders), tail }
     return pointOf(barePoint(result, context), source, context)
   })
   return points.map((point, i) => ({

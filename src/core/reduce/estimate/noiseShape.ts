@@ -50,16 +50,20 @@ function pooledCorrelations(residuals: readonly Float64Array[]): number[] {
   const products = new Array<number>(lags + 1).fill(0)
   const pairs = new Array<number>(lags + 1).fill(0)
   for (const residual of residuals) {
-    const variance = residual.reduce((sum, value) => sum + value * value, 0) / residual.length
+    const variance = laggedSum(residual, 0) / residual.length
     if (!(variance > 0)) continue
     for (let lag = 0; lag <= Math.min(lags, residual.length - 1); lag++) {
-      let sum = 0
-      for (let i = lag; i < residual.length; i++) sum += residual[i] * residual[i - lag]
-      products[lag] += sum / variance
+      products[lag] += laggedSum(residual, lag) / variance
       pairs[lag] += residual.length - lag
     }
   }
   return products.map((product, lag) => (lag === 0 ? 1 : product / Math.max(pairs[lag], 1)))
+}
+
+function laggedSum(values: Float64Array, lag: number): number {
+  let sum = 0
+  for (let i = lag; i < values.length; i++) sum += values[i] * values[i - lag]
+  return sum
 }
 
 interface Candidate {

@@ -42,7 +42,10 @@ export interface StickSlipLine {
 function stickSlipLine(seen: StickSlipSeen): StickSlipLine | undefined {
   const series = seen.residual.subarray(Math.max(0, seen.residual.length - mostRows))
   if (series.length < fewestRows || !(seen.sampleInterval > 0)) return undefined
-  const swing = (percentile(series, 0.975) - percentile(series, 0.025)) / Math.abs(seen.friction)
+  const size = Math.abs(seen.friction)
+  // Most steps are quiet, and the extremes tell it sooner.
+  if (!(range(series) / size > smallestSwing)) return undefined
+  const swing = (percentile(series, 0.975) - percentile(series, 0.025)) / size
   if (!(swing > smallestSwing)) return undefined
   const cycles = strongestCycles(series)
   if (cycles === undefined || !(explained(series, cycles) > lineShare)) return undefined
@@ -111,6 +114,16 @@ function risingShare(series: Float64Array): number {
   let rising = 0
   for (let i = 1; i < series.length; i++) if (series[i] > series[i - 1]) rising++
   return rising / (series.length - 1)
+}
+
+function range(series: Float64Array): number {
+  let low = Number.POSITIVE_INFINITY
+  let high = Number.NEGATIVE_INFINITY
+  for (let i = 0; i < series.length; i++) {
+    if (series[i] < low) low = series[i]
+    if (series[i] > high) high = series[i]
+  }
+  return high - low
 }
 
 const percentile = (series: Float64Array, share: number): number =>

@@ -14,9 +14,8 @@ export function byStepColumn(read: (from: number, to: number) => Float64Array, r
   let current = Number.NaN
   for (let from = 0; from < rows; from += pageRows) {
     const page = read(from, Math.min(rows, from + pageRows))
-    for (let i = 0; i < page.length; i++) {
+    for (let i = endOfRun(page, 0, current); i < page.length; i = endOfRun(page, i, current)) {
       const value = page[i]
-      if (value === current || Number.isNaN(value)) continue
       if (!Number.isNaN(current)) {
         stretches.push({ number: current, from: start, to: from + i })
         start = from + i
@@ -26,4 +25,11 @@ export function byStepColumn(read: (from: number, to: number) => Float64Array, r
   }
   if (rows > 0) stretches.push({ number: Number.isNaN(current) ? 1 : current, from: start, to: rows })
   return stretches
+}
+
+/** First row from `from` on that holds another number. */
+function endOfRun(page: Float64Array, from: number, value: number): number {
+  let i = from
+  while (i < page.length && (page[i] === value || Number.isNaN(page[i]))) i++
+  return i
 }

@@ -63,9 +63,16 @@ function summaryOf(stretch: Stretch, source: SignalSource): Summary {
   for (const { axialForce, gap } of source.pages(stretch.from, stretch.to)) {
     force.take(axialForce)
     if (gap !== null) openness.take(gap)
-    for (let i = 0; i < axialForce.length; i++) if (Math.abs(axialForce[i]) < lowest) lowest = Math.abs(axialForce[i])
+    lowest = Math.min(lowest, smallest(axialForce))
   }
   return { ...stretch, force: Math.abs(force.value), lowest, gap: openness.value }
+}
+
+/** Smallest size of a number among them. */
+function smallest(values: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY
+  for (let i = 0; i < values.length; i++) if (Math.abs(values[i]) < least) least = Math.abs(values[i])
+  return least
 }
 
 /** Mean of what is known of a signal; NaN where nothing is. */
@@ -75,12 +82,14 @@ class Mean {
 
   take(values: Float64Array): void {
     let sum = this.#sum
+    let count = this.#count
     for (let i = 0; i < values.length; i++) {
       if (Number.isNaN(values[i])) continue
       sum += values[i]
-      this.#count++
+      count++
     }
     this.#sum = sum
+    this.#count = count
   }
 
   get value(): number {

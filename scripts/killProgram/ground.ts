@@ -18,7 +18,7 @@ export interface Ground {
   readonly results: ReadonlyMap<Sha256, Sha256>
 }
 
-export const outside: Outside = {
+const outside: Outside = {
   now: () => new Date('2026-11-25T09:00:00Z'),
   progress: () => {},
   stop: { aborted: false },

@@ -22,7 +22,7 @@ function offered(...words: string[]): string[] {
 }
 
 test('bash completes verbs, options and their choices', () => {
-  expect(offered('kufe', 're')).toEqual(['reduce'])
+  expect(offered('kufe', 're')).toEqual(['reduce', 'report', 'restore'])
   expect(offered('kufe', 'reduce', '--seg')).toEqual(['--segmentation'])
   expect(offered('kufe', 'reduce', '--palette', 'd')).toEqual(['dark'])
   expect(offered('kufe', 'completion', 'f')).toContain('fish')

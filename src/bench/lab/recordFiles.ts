@@ -4,7 +4,7 @@ import type { Problem } from '../../core/terms/index.ts'
 import { fileProblem } from '../fileProblem.ts'
 
 /** Endings of the files in a folder that are taken for records. A file that is named itself is always tried. */
-export const recordEndings = ['csv', 'tsv', 'tab', 'txt', 'dat', 'asc', 'xlsx', 'parquet'] as const
+const recordEndings = ['csv', 'tsv', 'tab', 'txt', 'dat', 'asc', 'xlsx', 'parquet'] as const
 
 const recordEnding = new RegExp(`\\.(${recordEndings.join('|')})$`, 'i')
 

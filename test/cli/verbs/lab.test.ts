@@ -1,3 +1,4 @@
+// Long because its cases share one lab or one question, and each is a few lines.
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'

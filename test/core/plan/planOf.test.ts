@@ -1,3 +1,4 @@
+// Long because its cases share one lab or one question, and each is a few lines.
 import { describe, expect, test } from 'vitest'
 import {
   type Plan,

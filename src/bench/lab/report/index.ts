@@ -1,1 +1,1 @@
-export { type ReportArgs, type WrittenReports, writeReports } from './writeReports.ts'
+export { type ReportArgs, writeReports } from './writeReports.ts'

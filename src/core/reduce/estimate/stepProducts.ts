@@ -95,6 +95,6 @@ function designColumns(step: StepProducts, orders: readonly number[]): Combinati
 
 function mean(values: Float64Array): number {
   let sum = 0
-  for (const value of values) sum += value
+  for (let i = 0; i < values.length; i++) sum += values[i]
   return sum / values.length
 }

@@ -51,6 +51,6 @@ export const zeroUncertainty = (line: ZeroLine, time: number): number =>
 
 function total(values: Float64Array): number {
   let sum = 0
-  for (const value of values) sum += value
+  for (let i = 0; i < values.length; i++) sum += values[i]
   return sum
 }

@@ -4,7 +4,7 @@ import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { simulate } from '../src/bench/index.ts'
-import { type AddEvent, addRecords, makeLab } from '../src/bench/lab/index.ts'
+import { type AddEvent, addRecords, makeLab, verifyLab } from '../src/bench/lab/index.ts'
 import type { Outcome, Outside } from '../src/core/terms/index.ts'
 
 const count = Number(process.argv[2] ?? 1000)
@@ -76,6 +76,9 @@ try {
   if (reduced !== count) throw new Error(`${reduced} of ${count} were reduced`)
   value(await addRecords({ ...words, paths: files, setup }, call, { outside, onAdd }))
   lap('added again, all known')
+  const seen = value(await verifyLab({ word: undefined, keep: false, threads }, call, outside))
+  lap(`verified, ${threads} threads`)
+  if (seen.same !== count || seen.findings.length > 0) throw new Error(`${seen.same} of ${count} came out again`)
 } finally {
   rmSync(folder, { recursive: true, force: true })
 }

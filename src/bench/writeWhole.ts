@@ -26,7 +26,7 @@ export function writeWhole(file: string, content: string | Uint8Array): Outcome<
 }
 
 /** The same for a file that must not be there yet, unless `force`. */
-export function writeNew(file: string, content: string, force: boolean): Outcome<string> {
+export function writeNew(file: string, content: string | Uint8Array, force: boolean): Outcome<string> {
   if (force || !existsSync(file)) return writeWhole(file, content)
   return failed({
     kind: 'fileExists',

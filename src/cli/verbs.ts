@@ -6,7 +6,9 @@ import { backupVerb } from './verbs/backup.ts'
 import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
 import { demoVerb } from './verbs/demo.ts'
+import { exportVerb } from './verbs/export.ts'
 import { fitVerb } from './verbs/fit.ts'
+import { importVerb } from './verbs/import.ts'
 import { labVerb } from './verbs/lab.ts'
 import { listVerb } from './verbs/list.ts'
 import { planVerb } from './verbs/plan.ts'
@@ -34,6 +36,8 @@ export const allVerbs: readonly Verb[] = [
   reportVerb,
   amendVerb,
   verifyVerb,
+  exportVerb,
+  importVerb,
   backupVerb,
   restoreVerb,
   simulateVerb,

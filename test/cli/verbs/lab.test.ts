@@ -1,5 +1,5 @@
 // Long because its cases share one lab or one question, and each is a few lines.
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
@@ -308,4 +308,50 @@ test('report writes what was asked for, and says so', async () => {
   expect(readFileSync(pdf, 'latin1')).toMatch(/^%PDF-/)
   expect(JSON.parse((await kufe('report', 'wax.csv', '--html', html, '--json')).out)).toMatchObject({ files: [html] })
   expect((await kufe('report', 'wax.csv')).code).toBe(2)
+})
+
+describe('export and import', () => {
+  beforeEach(async () => {
+    await kufe('lab', 'new', lab)
+    await kufe('add', ...wax, '--study', 'Drawer runners')
+  })
+
+  test('a package goes out and comes in again', async () => {
+    const [zip, other] = [join(folder, 'wax.zip'), join(folder, 'other')]
+    const out = await kufe('export', 'drawer-runners', zip, '--licence', 'CC-BY-4.0')
+    expect(out).toMatchObject({
+      code: 0,
+      err: '',
+      out: expect.stringMatching(/^Wrote .*wax\.zip: 1 record in \d+ files, /),
+    })
+    const taken = await kufe('import', zip, '--lab', other)
+    expect(taken).toMatchObject({ code: 0, out: `Made the lab ${other}: 1 record and 1 result taken in.\n` })
+    expect((await kufe('list', 'history', '--lab', other)).out).toBe((await kufe('list', 'history')).out)
+    expect(JSON.parse((await kufe('import', zip, '--lab', other, '--json')).out)).toMatchObject({
+      records: 0,
+      known: 1,
+    })
+  })
+
+  test('all of a lab into a folder, never over something', async () => {
+    const out = join(folder, 'whole')
+    expect(JSON.parse((await kufe('export', 'all', out, '--json')).out)).toMatchObject({ out, records: 1 })
+    expect((await kufe('export', 'all', out)).code).toBe(2)
+    expect((await kufe('export', 'nothing-of-that-name', join(folder, 'x'))).code).toBe(2)
+  })
+
+  test('a damaged package is refused: 3', async () => {
+    const out = join(folder, 'whole')
+    await kufe('export', 'all', out)
+    writeFileSync(join(out, 'records.csv'), 'x')
+    const taken = await kufe('import', out, '--lab', join(folder, 'other'))
+    expect(taken).toMatchObject({ code: 3, err: expect.stringContaining('records.csv') })
+  })
+
+  test('a damaged record cannot go out: 4, and nothing is written', async () => {
+    writeFileSync(join(lab, 'raw', waxId.slice(0, 2), waxId), 'x')
+    const out = join(folder, 'whole')
+    expect((await kufe('export', 'all', out)).code).toBe(4)
+    expect(existsSync(out)).toBe(false)
+  })
 })

@@ -3,20 +3,37 @@ import { type ReportContent, type ReportTexts, reportOf } from '../../../report/
 import type { KeptRecord, KeptResult, Lab } from '../../../store/index.ts'
 import { reportInput } from '../../reportInput.ts'
 import { readKept } from '../readKept.ts'
-import { withRecord } from '../withRecord.ts'
+import { withChannels } from '../withChannels.ts'
 import type { ReportWords } from './reportWords.ts'
 
-/** The report of a kept record with its result. The day on it is that of the result, so that it comes out the same again. */
-export async function reportKept(
-  lab: Lab,
-  { record, result }: { readonly record: KeptRecord; readonly result: KeptResult },
-  words: ReportWords & Pick<ReportTexts, 'date'>,
-): Promise<Outcome<ReportContent>> {
-  const kept = await readKept(lab, result)
+interface Reported {
+  readonly record: KeptRecord
+  readonly result: KeptResult
+}
+
+/** The report of a kept record with its result. */
+export async function reportKept(lab: Lab, reported: Reported, words: ReportDay): Promise<Outcome<ReportContent>> {
+  const kept = await readKept(lab, reported.result)
   if (!kept.ok) return kept
+  const texts = await reportTexts(lab, reported, words)
+  if (!texts.ok) return texts
+  const { reduced, setup } = kept.value
+  return withChannels(lab, { ...reported, setup }, async (channels) =>
+    done(reportOf(reportInput(reduced, channels, texts.value))),
+  )
+}
+
+type ReportDay = ReportWords & Pick<ReportTexts, 'date'>
+
+/** What the lab knows for a report. The day on it is that of the result, so that it comes out the same again. */
+export async function reportTexts(
+  lab: Lab,
+  { record, result }: Reported,
+  words: ReportDay,
+): Promise<Outcome<ReportTexts>> {
   const study = record.study === null ? done(undefined) : await lab.studies.get(record.study)
   if (!study.ok) return study
-  const texts: ReportTexts = {
+  return done({
     ...words,
     date: words.date ?? result.change.at.slice(0, 10),
     study: study.value?.title,
@@ -24,9 +41,5 @@ export async function reportKept(
     measured: record.day ?? undefined,
     result: result.sha256,
     recompute: `kufe verify ${record.id.slice(0, 12)}`,
-  }
-  const wanted = { record, result, setup: kept.value.setup }
-  return withRecord(lab, wanted, async ({ channels }) =>
-    done(reportOf(reportInput(kept.value.reduced, channels, texts))),
-  )
+  })
 }

@@ -1,0 +1,2 @@
+export { type Exported, exportLab } from './exportLab.ts'
+export { type Imported, importPackage } from './importPackage.ts'

@@ -25,8 +25,8 @@ export interface Channels {
   /** Rows `from` (inclusive) to `to` (exclusive). Throws RangeError for a channel that the record has not. */
   read(name: ChannelName, from: number, to: number): Float64Array
   /**
-   * Rows from `from` on, as many as `out` holds, put into `out`. Only where rows lie outside memory: who goes through a
-   * long record page by page then needs no new array for each page.
+   * Rows from `from` on, as many as `out` holds, put into `out`. Only where a column lies in pieces or outside memory: who
+   * goes through a long record page by page then needs no new array for each page.
    */
   readInto?(name: ChannelName, from: number, out: Float64Array): void
 }

@@ -20,15 +20,12 @@ export function storedChannels(
 ): Channels {
   const steps = sections.length > 0
   const names = channelNames.filter((name) => slots.has(name) || (steps && name === 'step'))
-  const missing = (name: ChannelName) =>
-    new RangeError(`this record has no channel ${name}; it has ${names.join(', ')}`)
   const read: Channels['read'] = (name, from, to) => {
     const slot = slots.get(name)
     if (slot !== undefined) return store.read(slot, from, to)
     if (name === 'step' && steps) return stepsOf(sections, { from, to, rows: store.rows })
-    throw missing(name)
+    throw new RangeError(`this record has no channel ${name}; it has ${names.join(', ')}`)
   }
-  if (!store.spilled) return { rows: store.rows, names, read }
   return {
     rows: store.rows,
     names,

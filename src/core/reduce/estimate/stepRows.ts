@@ -1,4 +1,5 @@
 import type { FixtureGeometry } from '../../fixture/index.ts'
+import { cosineSine } from '../../numeric/index.ts'
 import type { Step } from '../../terms/index.ts'
 import type { SignalPage, SignalSource } from '../signals.ts'
 import { accelerationOf, correctedTorque } from '../zero/correctedTorque.ts'
@@ -92,6 +93,8 @@ class RowCollector {
   #hasGap = false
   #hasTemperature = false
   readonly #peak = new Peak()
+  /** Cosine and sine of one row's angle. */
+  readonly #turn = new Float64Array(2)
 
   constructor(step: Step, context: RowContext) {
     const rows = step.to - step.from
@@ -130,7 +133,8 @@ class RowCollector {
       sums[columns.angle] += angle[i]
       if (gap !== null) sums[columns.gap] += gap[i]
       if (temperature !== null) sums[columns.temperature] += temperature[i]
-      addTurns(sums, angle[i], this.#context.orders)
+      cosineSine(angle[i], this.#turn)
+      addTurns(sums, this.#turn, this.#context.orders)
       this.#means.next(from + i - this.#step.from)
     }
   }
@@ -167,10 +171,10 @@ class RowCollector {
   }
 }
 
-/** Adds cos kθ and sin kθ for each order k, in rising order, from the first power of exp(iθ) up. */
-function addTurns(sums: Float64Array, angle: number, orders: readonly number[]): void {
-  const cosine = Math.cos(angle)
-  const sine = Math.sin(angle)
+/** Adds cos kθ and sin kθ for each order k, in rising order, from cos θ and sin θ in `first` up. */
+function addTurns(sums: Float64Array, first: Float64Array, orders: readonly number[]): void {
+  const cosine = first[0]
+  const sine = first[1]
   let c = 1
   let s = 0
   let power = 0

@@ -5,6 +5,9 @@ import { codeOf, exitCodes } from './exitCodes.ts'
 import { addEventInWords, addedInWords } from './show/addInWords.ts'
 import type { Desk } from './verb.ts'
 
+/** Puts the cursor of a terminal at the beginning of an empty line. */
+export const clearedLine = '\r\u001b[K'
+
 /** Tells what becomes of records that are added: to people at once, one line each; to machines as one document at the end. */
 export class AddAnswer {
   readonly #desk: Desk
@@ -19,6 +22,7 @@ export class AddAnswer {
   readonly onAdd = (event: AddEvent): void => {
     const { screen } = this.#desk
     this.#events.push(event)
+    if (screen.watched) screen.err(clearedLine) // a line of progress may stand where the next word goes
     if ('problems' in event) sayProblems(placedProblems(event), screen)
     if (!this.#json) screen.out(addEventInWords(event, screen))
   }

@@ -3,6 +3,7 @@
 import { processOutside } from './processOutside.ts'
 import { processScreen } from './processScreen.ts'
 import { run } from './run.ts'
+import { readyForShortRun } from './shortRun.ts'
 import { stopOnInterrupt } from './stopOnInterrupt.ts'
 
 // A reader that goes away (head, less) is no fault.
@@ -13,8 +14,10 @@ for (const stream of [process.stdout, process.stderr]) {
   })
 }
 
+const words = process.argv.slice(2)
+readyForShortRun(words[0])
 const screen = processScreen()
-process.exitCode = await run(process.argv.slice(2), {
+process.exitCode = await run(words, {
   screen,
   outside: processOutside(screen),
   environment: process.env,

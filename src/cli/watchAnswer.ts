@@ -1,6 +1,6 @@
 import type { AddEvent } from '../bench/lab/index.ts'
 import type { Problem } from '../core/terms/index.ts'
-import { eventDocument, placedProblems } from './addAnswer.ts'
+import { clearedLine, eventDocument, placedProblems } from './addAnswer.ts'
 import { sayProblems } from './complain.ts'
 import { addEventInWords } from './show/addInWords.ts'
 import type { Desk } from './verb.ts'
@@ -11,6 +11,7 @@ export function watchAnswer(folder: string, { screen }: Desk, json: boolean) {
   say({ what: 'watching', folder }, `Watching ${folder}; Ctrl+C ends it.\n`)
   return {
     onAdd: (event: AddEvent): void => {
+      if (screen.watched) screen.err(clearedLine)
       if ('problems' in event) sayProblems(placedProblems(event), screen)
       say(eventDocument(event), addEventInWords(event, screen))
     },

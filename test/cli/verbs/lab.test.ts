@@ -355,3 +355,10 @@ describe('export and import', () => {
     expect(existsSync(out)).toBe(false)
   })
 })
+
+test('where somebody watches, each line stands on a line of its own', async () => {
+  await kufe('lab', 'new', lab)
+  const desk = capturedDesk({ watched: true }, { KUFE_LAB: lab, KUFE_BY: 'MK' })
+  await run(['add', ...wax], desk)
+  expect(desk.err()).toBe('\r\u001b[K\r\u001b[K')
+})

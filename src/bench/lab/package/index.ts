@@ -1,2 +1,2 @@
-export { type Exported, exportLab } from './exportLab.ts'
+export { type ExportArgs, exportLab } from './exportLab.ts'
 export { type Imported, importPackage } from './importPackage.ts'

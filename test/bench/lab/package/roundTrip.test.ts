@@ -1,24 +1,12 @@
-import {
-  appendFileSync,
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { amendRecord, type LabCall, verifyLab } from '../../../../src/bench/lab/index.ts'
 import { makeLab } from '../../../../src/bench/lab/makeLab.ts'
-import { type ExportArgs, exportLab } from '../../../../src/bench/lab/package/exportLab.ts'
-import { importPackage } from '../../../../src/bench/lab/package/index.ts'
-import { checksum, type Lab } from '../../../../src/store/index.ts'
-import { add, demoFolder, freshLab, kinds, look, outside, temporaryFolder, value } from '../labs.ts'
+import { type ExportArgs, exportLab, importPackage } from '../../../../src/bench/lab/package/index.ts'
+import type { Lab } from '../../../../src/store/index.ts'
+import { add, demoFolder, freshLab, look, outside, temporaryFolder, value } from '../labs.ts'
 
 /** A clock that goes on by a second each time somebody looks. */
 function ticking(from: string): typeof outside {
@@ -209,73 +197,4 @@ test('the same origin with other bytes is told, and both labs keep theirs', asyn
   const taken = value(await importPackage(out, other, outside))
   expect(taken.problems).toMatchObject([{ kind: 'resultDiffers' }])
   expect(taken.results).toBe(5)
-})
-
-describe('what cannot be taken in', () => {
-  let whole: string
-  beforeAll(() => {
-    whole = join(mkdtempSync(join(tmpdir(), 'kufe-package-')), 'whole')
-  })
-  afterAll(() => rmSync(join(whole, '..'), { recursive: true, force: true }))
-
-  async function spoiled(spoil: (folder: string) => void): Promise<string[]> {
-    if (!existsSync(whole)) {
-      const call = await freshLab()
-      value((await add(call, [demoFolder('wax')])).done)
-      await exported(call, { out: whole })
-    }
-    const copy = join(temporaryFolder(), 'copy')
-    cpSync(whole, copy, { recursive: true })
-    spoil(copy)
-    const other = elsewhere()
-    const problems = kinds(await importPackage(copy, other, outside))
-    expect(existsSync(other.place)).toBe(false) // nothing was begun
-    return problems
-  }
-
-  const labJson = (change: (lab: ReturnType<typeof JSON.parse>) => void) => (folder: string) => {
-    const file = join(folder, 'lab.json')
-    const lab = JSON.parse(readFileSync(file, 'utf8'))
-    change(lab)
-    writeFileSync(file, JSON.stringify(lab))
-    const descriptor = JSON.parse(readFileSync(join(folder, 'datapackage.json'), 'utf8'))
-    const resource = descriptor.resources.find(({ path }: { path: string }) => path === 'lab.json')
-    resource.hash = `sha256:${checksum(readFileSync(file))}`
-    writeFileSync(join(folder, 'datapackage.json'), JSON.stringify(descriptor))
-  }
-
-  test('a raw file with another byte', async () => {
-    const raw = (folder: string): string => join(folder, 'records', readdirSync(join(folder, 'records'))[0], 'raw.csv')
-    expect(await spoiled((folder) => appendFileSync(raw(folder), 'x'))).toEqual(['fileChanged'])
-  })
-
-  test('what no lab can hold', async () => {
-    const spoil = labJson((lab) => {
-      lab.records[0].versions[0].replicate = 0
-      lab.results[0].kind = 'guess'
-      lab.results[0].change.who = ' '
-    })
-    expect(await spoiled(spoil)).toEqual(['packageUnusable', 'packageUnusable', 'packageUnusable'])
-  })
-
-  test('a folder that is no package, a file that is no zip, nothing at all', async () => {
-    const folder = temporaryFolder()
-    mkdirSync(join(folder, 'empty'))
-    writeFileSync(join(folder, 'poem.zip'), 'roses are red')
-    const taken = (name: string) => importPackage(join(folder, name), elsewhere(), outside).then(kinds)
-    expect(await taken('empty')).toEqual(['packageUnreadable'])
-    expect(await taken('poem.zip')).toEqual(['packageUnreadable'])
-    expect(await taken('none.zip')).toEqual(['fileMissing'])
-  })
-})
-
-test('a package is never written over', async () => {
-  const call = await freshLab()
-  value((await add(call, [demoFolder('wax')])).done)
-  const folder = temporaryFolder()
-  for (const name of ['package', 'package.zip']) {
-    const args = { word: undefined, out: join(folder, name), creators: [], reports: false }
-    value(await exportLab(args, call, outside))
-    expect(kinds(await exportLab(args, call, outside))).toEqual([name.endsWith('zip') ? 'fileExists' : 'packageExists'])
-  }
 })

@@ -15,6 +15,8 @@ export interface Keeping {
   readonly names: Names
   readonly outside: Outside
   readonly onAdd: OnAdd
+  /** Bytes above which a file never lies in memory as a whole. */
+  readonly longAbove?: number
 }
 
 /** Files of one transaction: it waits for the disk once for all their rows. Nobody waits long to hear of the first. */
@@ -28,7 +30,7 @@ const batchSeconds = 1
  * Gives the records that were kept or known before, each once.
  */
 export async function keepFiles(files: readonly FileToKeep[], keeping: Keeping): Promise<Outcome<KeptRecord[]>> {
-  const { lab, given, outside, onAdd } = keeping
+  const { outside, onAdd, longAbove = wholeBytes } = keeping
   const records = new Map<Sha256, KeptRecord>()
   let batch: ReadyFile[] = []
   let begun = outside.now().getTime()
@@ -41,8 +43,8 @@ export async function keepFiles(files: readonly FileToKeep[], keeping: Keeping):
   }
   for (const [i, file] of files.entries()) {
     if (outside.stop.aborted) break
-    const ready = await readyFile(file, lab, given)
-    const long = ready.ok && ready.value.size > wholeBytes // in a transaction of its own, which may fail
+    const ready = await readyFile(file, keeping)
+    const long = ready.ok && ready.value.size > longAbove // in a transaction of its own, which may fail
     if (!ready.ok) onAdd({ what: 'refused', file: file.file, problems: ready.problems })
     else if (!long) batch.push(ready.value)
     if (long || isFull(batch) || outside.now().getTime() - begun >= 1000 * batchSeconds) {

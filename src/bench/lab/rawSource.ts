@@ -12,8 +12,12 @@ export interface RawSource {
 }
 
 /** Refuses when the bytes are not those that were kept. */
-export async function rawSource(lab: Lab, { id, size }: KeptRecord): Promise<Outcome<RawSource>> {
-  if (size > wholeBytes) return temporaryFile(lab, id)
+export async function rawSource(
+  lab: Lab,
+  { id, size }: KeptRecord,
+  longAbove: number = wholeBytes,
+): Promise<Outcome<RawSource>> {
+  if (size > longAbove) return temporaryFile(lab, id)
   const bytes = await lab.records.bytes(id)
   return bytes.ok ? done({ source: bytes.value, dispose: () => {} }) : bytes
 }

@@ -32,14 +32,13 @@ export const wholeBytes = 1 << 26
 /** Reads a file as far as is needed to know that it is a record; bytes that the lab has already need no second look. */
 export async function readyFile(
   { file, setup, facts }: FileToKeep,
-  lab: Lab,
-  given: Given,
+  { lab, given, longAbove = wholeBytes }: { readonly lab: Lab; readonly given: Given; readonly longAbove?: number },
 ): Promise<Outcome<ReadyFile>> {
   let whole: Uint8Array | undefined
   let size: number
   try {
     size = (await stat(file)).size
-    if (size <= wholeBytes) whole = plain(await readFile(file))
+    if (size <= longAbove) whole = plain(await readFile(file))
   } catch (error) {
     return failed(fileProblem(error, file, 'read'))
   }

@@ -362,3 +362,13 @@ test('where somebody watches, each line stands on a line of its own', async () =
   await run(['add', ...wax], desk)
   expect(desk.err()).toBe('\r\u001b[K\r\u001b[K')
 })
+
+test('a lab of a newer program is left alone: 4, whatever the verb', async () => {
+  await kufe('lab', 'new', lab)
+  const label = join(lab, 'lab.json')
+  writeFileSync(label, JSON.stringify({ kufe: 'lab', format: 2 }))
+  for (const words of [['list'], ['add', ...wax], ['verify'], ['backup', join(folder, 'copy')], ['watch', folder]]) {
+    expect(await kufe(...words)).toMatchObject({ code: 4, err: expect.stringContaining('Update the program') })
+  }
+  expect(existsSync(join(folder, 'copy'))).toBe(false)
+})

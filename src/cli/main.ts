@@ -15,7 +15,7 @@ for (const stream of [process.stdout, process.stderr]) {
 }
 
 const words = process.argv.slice(2)
-readyForShortRun(words[0])
+readyForShortRun(words[0], process.versions.node)
 const screen = processScreen()
 process.exitCode = await run(words, {
   screen,

@@ -4,8 +4,8 @@ import type { Difference } from './resultDifferences.ts'
 
 /** Something that is not as it was kept, or that does not come out again. */
 export type Finding =
-  /** Bytes or texts are not those that were kept; `record` where it can be told whose they are. */
-  | { readonly what: 'damaged'; readonly problem: Problem; readonly record: KeptRecord | undefined }
+  /** Bytes or texts are not those that were kept; `records` are those that hang on them. */
+  | { readonly what: 'damaged'; readonly problem: Problem; readonly records: readonly KeptRecord[] }
   /** This version of the program made it, and now makes other bytes. */
   | {
       readonly what: 'differs'

@@ -74,9 +74,12 @@ function soundRecipes(
   return recipesOf(records, sound).filter(({ record, setup }) => !damaged.has(record.id) && !damaged.has(setup))
 }
 
-/** Names the record that is meant where the store knew but a checksum. */
+/** Names the records that hang on it where the store knew but a checksum: their own bytes, their setup or their result. */
 function damage(problem: Problem, records: readonly KeptRecord[], results: readonly KeptResult[]): Finding {
   const { cell } = problem.place
-  const raw = results.find(({ id }) => id === cell)?.origin.raw ?? cell
-  return { what: 'damaged', problem, record: records.find(({ id }) => id === raw) }
+  const behind = new Set(
+    results.filter(({ id, origin }) => id === cell || origin.setup === cell).map(({ origin }) => origin.raw),
+  )
+  const hanging = records.filter(({ id, setup }) => id === cell || setup === cell || behind.has(id))
+  return { what: 'damaged', problem, records: cell === undefined ? [] : hanging }
 }

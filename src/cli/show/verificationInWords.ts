@@ -1,4 +1,4 @@
-import type { Finding, Verification } from '../../bench/lab/index.ts'
+import type { Finding, KeptRecord, Verification } from '../../bench/lab/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { shortId } from './addInWords.ts'
 import { type ChangedFinding, changesInWords } from './changesInWords.ts'
@@ -32,9 +32,14 @@ const part = (count: number, words: string): string[] => (count === 0 ? [] : [` 
 
 function notReduced({ notReduced: records }: Verification): string[] {
   if (records.length === 0) return []
+  return [`  ${counted(records.length, 'record')} without a result of their setup: ${named(records)}`]
+}
+
+/** Up to five records by name and id. */
+function named(records: readonly KeptRecord[]): string {
   const names = records.slice(0, 5).map(({ id, name }) => `${printable(name, 40)} (${shortId(id)})`)
-  const more = records.length > names.length ? ' …' : ''
-  return [`  ${counted(records.length, 'record')} without a result of their setup: ${names.join(', ')}${more}`]
+  const left = records.length - names.length
+  return `${names.join(', ')}${left > 0 ? ` and ${left} more` : ''}`
 }
 
 function findingInWords(finding: Exclude<Finding, ChangedFinding>, screen: Screen): string {

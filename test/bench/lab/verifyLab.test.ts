@@ -54,7 +54,7 @@ describe('what was changed is found and named', () => {
         writeFileSync(file, changed)
         const { findings } = await verify(call)
         expect(findings).toMatchObject([
-          { what: 'damaged', problem: { kind: 'rawChanged' }, record: { name: 'wax.csv' } },
+          { what: 'damaged', problem: { kind: 'rawChanged' }, records: [{ name: 'wax.csv' }] },
         ])
       }),
       { numRuns: 20 },
@@ -67,7 +67,9 @@ describe('what was changed is found and named', () => {
     const call = await labWith('lacquer-a-1', 'wax')
     tamper(call, "update setups set text = replace(text, '5 N', '6 N') where change = (select min(change) from setups)")
     const { findings, same } = await verify(call)
-    expect(findings).toMatchObject([{ what: 'damaged', problem: { kind: 'setupChanged' } }])
+    expect(findings).toMatchObject([
+      { what: 'damaged', problem: { kind: 'setupChanged' }, records: [{ name: 'lacquer-a-1.csv' }] },
+    ])
     expect(same).toBe(1) // the other record is none the worse
   })
 
@@ -80,7 +82,7 @@ describe('what was changed is found and named', () => {
     )
     const { findings } = await verify(call)
     expect(findings).toMatchObject([
-      { what: 'damaged', problem: { kind: 'resultChanged' }, record: { name: 'wax.csv' } },
+      { what: 'damaged', problem: { kind: 'resultChanged' }, records: [{ name: 'wax.csv' }] },
     ])
   })
 

@@ -220,7 +220,7 @@ describe('verify', () => {
     expect(out).toContain(`wax.csv (${waxId.slice(0, 12)}): The raw bytes of record`)
     const json = await kufe('verify', '--json')
     expect(json.code).toBe(1)
-    expect(JSON.parse(json.out)).toMatchObject({ findings: [{ what: 'damaged', record: { name: 'wax.csv' } }] })
+    expect(JSON.parse(json.out)).toMatchObject({ findings: [{ what: 'damaged', records: [{ name: 'wax.csv' }] }] })
   })
 })
 

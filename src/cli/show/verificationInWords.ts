@@ -43,8 +43,8 @@ function named(records: readonly KeptRecord[]): string {
 }
 
 function findingInWords(finding: Exclude<Finding, ChangedFinding>, screen: Screen): string {
-  const whose =
-    finding.record === undefined ? '' : `${printable(finding.record.name)} (${shortId(finding.record.id)}): `
+  const records = finding.what === 'damaged' ? finding.records : [finding.record]
+  const whose = records.length === 0 ? '' : `${named(records)}: `
   const head = (text: string): string => `  ${painted(screen, `${whose}${text}`, 'strong')}`
   switch (finding.what) {
     case 'damaged':

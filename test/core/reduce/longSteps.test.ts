@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { kindsOf, reduced } from './virtualRuns.ts'
 
-// Steps of 100 s at 1 kHz: 100,000 rows each, of which twenty at a time are averaged.
+// Steps of 100 s at 1 kHz: 100,000 rows each, of which 34 at a time are averaged.
 const long = {
   speeds: { kind: 'list', speeds: [0.003, 0.01] },
   dwell: { kind: 'time', seconds: 100 },

@@ -39,7 +39,7 @@ export interface StepRows {
 }
 
 /** Steps with more rows than this are averaged in blocks of equal length, into no more than so many. */
-const mostRows = 5_000
+const mostRows = 3_000
 
 /** What turns raw rows into rows of friction. */
 export interface RowContext {

@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads'
 import type { Outside } from '../core/terms/index.ts'
+import { type CoverageKindName, coverageKind } from './coverageKinds.ts'
 import type { CoverageMark } from './coverRun.ts'
 
 /** How often intervals of one kind hold the truth. */
@@ -15,12 +16,16 @@ export interface CoverageRow {
 }
 
 export interface CoverageStudy {
+  readonly of: CoverageKindName
   readonly seed: number
+  /** How many draws; records, where the study is not of curves. */
   readonly curves: number
   readonly rows: readonly CoverageRow[]
 }
 
 export interface CoverageArgs {
+  /** Curves where nothing is said. */
+  readonly of?: CoverageKindName
   readonly seed: number
   readonly curves: number
   readonly workers: number
@@ -33,37 +38,27 @@ const honestCoverage = { low: 0.93, high: 0.97 } as const
 export const isHonest = ({ share, standardError, of }: CoverageRow): boolean =>
   of === 0 || (share + standardError >= honestCoverage.low && share - standardError <= honestCoverage.high)
 
-/** The order in which groups are told. */
-const coverageGroups = [
-  'points',
-  'points of a whole turn or more',
-  'points of less than a turn',
-  'fitted curve',
-  'boundary level',
-  'speed of the minimum',
-  'friction at the minimum',
-  'speed where mixed friction begins',
-  'speed where film friction begins',
-] as const
-
-/** Simulates, reduces and fits `curves` drawn runs and counts which intervals hold the truth. Same seed, same table. */
+/** Simulates and evaluates `curves` drawn runs and counts which intervals hold the truth. Same seed, same table. */
 export async function coverageStudy(args: CoverageArgs, outside: Outside): Promise<CoverageStudy> {
+  const of = args.of ?? 'curves'
   let done = 0
   const shares = Array.from({ length: Math.max(1, Math.min(args.workers, args.curves)) }, (_, i) => i)
   const parts = await Promise.all(
     shares.map((worker) =>
-      marksOf({ seed: args.seed, first: worker, step: shares.length, curves: args.curves }, () => {
+      marksOf({ of, seed: args.seed, first: worker, step: shares.length, curves: args.curves }, () => {
         done++
-        outside.progress('curves', done, args.curves)
+        outside.progress(of === 'curves' ? 'curves' : 'records', done, args.curves)
       }),
     ),
   )
   const marks = parts.flat()
-  return { seed: args.seed, curves: args.curves, rows: coverageGroups.map((group) => rowOf(group, marks)) }
+  const rows = coverageKind(of).groups.map((group) => rowOf(group, marks))
+  return { of, seed: args.seed, curves: args.curves, rows }
 }
 
 /** What a worker is asked for: runs `first`, `first + step` … below `curves`. */
 export interface CoverageShare {
+  readonly of: CoverageKindName
   readonly seed: number
   readonly first: number
   readonly step: number

@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads'
+import { coverageKind } from './coverageKinds.ts'
 import type { CoverageShare } from './coverageStudy.ts'
-import { coverRun } from './coverRun.ts'
 
-const { seed, first, step, curves } = workerData as CoverageShare
+const { of, seed, first, step, curves } = workerData as CoverageShare
 
-for (let index = first; index < curves; index += step) parentPort?.postMessage(coverRun(seed, index))
+for (let index = first; index < curves; index += step) parentPort?.postMessage(coverageKind(of).cover(seed, index))

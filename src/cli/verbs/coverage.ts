@@ -1,9 +1,15 @@
+import { Option } from 'commander'
+import type { CoverageKindName } from '../../bench/index.ts'
 import { schemaVersion } from '../../core/terms/index.ts'
 import { exitCodes } from '../exitCodes.ts'
 import type { Desk, Verb } from '../verb.ts'
 import { wholeNumber } from '../wholeNumber.ts'
 
+/** Studies that can be asked for; the type holds them against those that the bench has. */
+const studies: Readonly<Record<CoverageKindName, true>> = { curves: true }
+
 interface Options {
+  readonly of: CoverageKindName
   readonly curves: number
   readonly seed: number
   readonly workers: number
@@ -21,6 +27,7 @@ export const coverageVerb: Verb = {
   define: (command, run) => {
     command
       .option('-n, --curves <number>', 'how many curves to make', wholeNumber(1, 1_000_000), 1000)
+      .addOption(new Option('--of <what>', 'intervals of what').choices(Object.keys(studies)).default('curves'))
       .option('--seed <number>', 'seed of the study', wholeNumber(0, 2 ** 32 - 1), 1)
       .option('--workers <number>', 'how many to work on at once', wholeNumber(1, 64), 2)
       .option('--json', 'answer for machines: the table as JSON')

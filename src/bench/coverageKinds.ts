@@ -1,0 +1,35 @@
+import { type CoverageMark, coverRun } from './coverRun.ts'
+
+/** One study of coverage: what it is called, the rows of its table in order, and one draw of it. */
+export interface CoverageKind {
+  readonly groups: readonly string[]
+  /** The same seed and index give the same marks. */
+  readonly cover: (seed: number, index: number) => CoverageMark[]
+}
+
+/** What can be asked for with `kufe coverage --of`. */
+export const coverageKinds = {
+  curves: {
+    groups: [
+      'points',
+      'points of a whole turn or more',
+      'points of less than a turn',
+      'fitted curve',
+      'boundary level',
+      'speed of the minimum',
+      'friction at the minimum',
+      'speed where mixed friction begins',
+      'speed where film friction begins',
+    ],
+    cover: coverRun,
+  },
+} as const satisfies Readonly<Record<string, CoverageKind>>
+
+/** Name of one study. */
+export type CoverageKindName = keyof typeof coverageKinds
+
+/** The study of that name. */
+export const coverageKind = (name: CoverageKindName): CoverageKind => coverageKinds[name]
+
+/** All names, for a face that lets people choose. */
+export const coverageKindNames = Object.keys(coverageKinds) as readonly CoverageKindName[]

@@ -16,7 +16,9 @@ const smallest = { friction: 1e-9, speed: 1e-12 }
 export const hasPlace = (speed: number): boolean => speed >= smallest.speed && speed <= largest.speed
 
 /** A point that can be drawn: a speed over zero and a friction value, both of a size that makes sense. */
-export const isDrawable = (point: Point): point is Point & { readonly friction: number } =>
+export const isDrawable = <P extends Pick<Point, 'slidingSpeed' | 'friction'>>(
+  point: P,
+): point is P & { readonly friction: number } =>
   hasPlace(point.slidingSpeed) && point.friction !== null && Math.abs(point.friction) <= largest.friction
 
 /** Ends of a point's own interval, where it has one. */

@@ -50,7 +50,7 @@ export const floors: readonly Floor[] = [
   { room: 'store', may: rooms('terms'), packages: true, builtins: true },
   { room: 'report', may: [...rooms('terms quantity'), 'figure'], packages: true, builtins: true },
   { room: 'bench', may: [...wholeCore, 'io', 'store', 'figure', 'report'], packages: true, builtins: true },
-  { room: 'server', may: [...wholeCore, 'bench'], packages: true, builtins: true, planned: true },
+  { room: 'server', may: [...wholeCore, 'bench'], packages: true, builtins: true },
   { room: 'cli', may: [...wholeCore, 'bench', 'server'], packages: true, builtins: true },
   { room: 'web', may: [...wholeCore, 'figure', 'server'], packages: true, builtins: false, planned: true },
 ]

@@ -1,0 +1,20 @@
+export type { Job, JobDone, JobMade, JobProgress, KeptEvent } from './job.ts'
+export type { BodiesAnswer, HistoryAnswer, HistoryEntry, LabAnswer } from './lab.ts'
+export type { NewPaper, Paper, PaperNote } from './paper.ts'
+export type { ProblemDetails } from './problem.ts'
+export type {
+  AmendRecord,
+  ColumnGuess,
+  MovedWindow,
+  NewMends,
+  RecordAnswer,
+  RecordResult,
+  StretchesAnswer,
+} from './record.ts'
+export type { Route } from './route.ts'
+export { routes } from './routes.ts'
+export type { QuestionRead, SetupChecked, SetupsAnswer } from './setup.ts'
+export type { StepAnswer, TurnsAnswer } from './step.ts'
+export type { NewStudy, PointBrief, RecordBrief, StudiesAnswer, StudyAnswer, StudyBrief } from './study.ts'
+export type { TraceAnswer } from './trace.ts'
+export type { KeepUpload, ReadingAnswers, UploadLook, UploadMade } from './upload.ts'

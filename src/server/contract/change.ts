@@ -7,5 +7,5 @@ export const change = z
 
 /** A study, a sample or the lab as it is called. */
 export const titled = z
-  .object({ id: z.string(), title: z.string(), note: z.string(), version: z.number(), change })
+  .object({ id: z.string(), name: z.string(), note: z.string(), version: z.number(), change })
   .meta({ id: 'Titled' })

@@ -32,8 +32,8 @@ export const job = z
   })
   .meta({ id: 'Job' })
 
-/** `event: kept` of /api/events: something that was kept has changed. */
-export const keptEvent = z
+/** `event: changed` of /api/events: something that is kept has changed. */
+export const changedEvent = z
   .object({
     number: z.number().describe('Line of the history.'),
     kind: z.string(),
@@ -43,10 +43,10 @@ export const keptEvent = z
     version: z.number().nullable(),
     by: z.string(),
   })
-  .meta({ id: 'KeptEvent' })
+  .meta({ id: 'ChangedEvent' })
 
 export type JobMade = z.infer<typeof jobMade>
 export type JobProgress = z.infer<typeof jobProgress>
 export type JobDone = z.infer<typeof jobDone>
 export type Job = z.infer<typeof job>
-export type KeptEvent = z.infer<typeof keptEvent>
+export type ChangedEvent = z.infer<typeof changedEvent>

@@ -6,7 +6,7 @@ import { paper } from './paper.ts'
 export const labAnswer = z
   .object({
     id: z.string(),
-    title: z.string(),
+    name: z.string(),
     where: z.string().describe('Folder or address, without a password.'),
     engine: z.enum(['sqlite', 'postgres']),
     program: z.string(),
@@ -59,7 +59,7 @@ export const bodiesAnswer = z
     plates: z.array(
       z.object({
         sample: z.string(),
-        title: z.string(),
+        name: z.string(),
         material: z.string().nullable(),
         tracks: z.array(z.object({ radius: z.number().nullable().describe('m'), ...used })),
       }),

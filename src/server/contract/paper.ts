@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import { change } from './change.ts'
 import { by, identifier, recordWord, why } from './text.ts'
 
 /** What a paper may be about. */
@@ -17,7 +16,9 @@ export const paper = z
     version: z.number(),
     supersedes: z.number().nullable(),
     content: z.unknown(),
-    change,
+    by: z.string(),
+    why: z.string(),
+    at: z.string().describe('Instant, UTC.'),
   })
   .meta({ id: 'Paper' })
 

@@ -42,7 +42,7 @@ export const routes = {
     path: '/api/events',
     group: 'Lab',
     about: 'what is kept, as it happens',
-    answer: events('Events named "kept" with a KeptEvent each; their id is the line of the history.'),
+    answer: events('Events named "changed" with a ChangedEvent each; their id is the line of the history.'),
   }),
   studies: route({ ...get, path: '/api/studies', group: 'Studies', about: 'all studies', answer: studiesAnswer }),
   makeStudy: route({

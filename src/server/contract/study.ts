@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { change, titled } from './change.ts'
-import { paper, paperNote } from './paper.ts'
+import { paperNote } from './paper.ts'
 import { by, name } from './text.ts'
 
 /** A study in a list. */
@@ -23,7 +23,7 @@ const value = z.number().nullable()
 export const pointBrief = z
   .object({
     step: z.number(),
-    speed: z.number().describe('m/s'),
+    slidingSpeed: z.number().describe('m/s'),
     friction: value,
     low: value.describe('95 % interval from the own part alone.'),
     high: value,
@@ -59,20 +59,19 @@ export const recordBrief = z
     state: z.enum(['reduced', 'notReduced', 'withoutSetup']),
     result: z.string().nullable().describe('Id of the result that counts.'),
     points: z.array(pointBrief),
-    fit: z
-      .array(z.object({ speed: z.number(), friction: z.number(), low: z.number(), high: z.number() }))
+    line: z
+      .array(z.object({ slidingSpeed: z.number(), friction: z.number(), low: z.number(), high: z.number() }))
       .describe('The fitted curve with its 95 % band; empty without one.'),
     remarks: z.array(remarkCount),
     window: z.object({ low: value, high: value }).describe('Speeds that may be believed, m/s.'),
   })
   .meta({ id: 'RecordBrief' })
 
-export const studyAnswer = z
-  .object({
-    study: titled,
+export const studyAnswer = titled
+  .extend({
     samples: z.array(titled),
     records: z.array(recordBrief),
-    papers: z.array(paper),
+    papers: z.array(paperNote),
   })
   .meta({ id: 'Study' })
 

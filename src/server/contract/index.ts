@@ -1,4 +1,4 @@
-export type { Job, JobDone, JobMade, JobProgress, ChangedEvent } from './job.ts'
+export type { ChangedEvent, Job, JobDone, JobMade, JobProgress } from './job.ts'
 export type { BodiesAnswer, HistoryAnswer, HistoryEntry, LabAnswer } from './lab.ts'
 export type { NewPaper, Paper, PaperNote } from './paper.ts'
 export type { ProblemDetails } from './problem.ts'

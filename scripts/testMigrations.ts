@@ -1,14 +1,14 @@
 import type { Migration } from '../src/store/schema/migration.ts'
 import { migrations } from '../src/store/schema/migrations.ts'
 
-/** Rows that the made-up second step writes: enough to be killed in the middle. */
+/** Rows that the made-up last step writes: enough to be killed in the middle. */
 export const inventedRows = 30_000
 
 /** The schema of a program to come, for tests: a step that takes its time and rebuilds a kept table. */
 export const laterMigrations: readonly Migration[] = [
   ...migrations,
   {
-    version: 2,
+    version: migrations.length + 1,
     name: 'invented for tests',
     statements: () => [
       'create table invented (n integer primary key, text text not null)',

@@ -104,7 +104,9 @@ export async function killMigration({ folder, small }: Ground, killing: Killing)
     assert.deepEqual(await soundRecords(lab, 0), ids)
     await rightResults(lab)
   })
-  const copy = new DatabaseSync(join(where, 'backups', 'before-version-2.sqlite'), { readOnly: true })
+  const copy = new DatabaseSync(join(where, 'backups', `before-version-${laterMigrations.length}.sqlite`), {
+    readOnly: true,
+  })
   assert.equal(copy.prepare('pragma integrity_check').get()?.integrity_check, 'ok')
   assert.equal(copy.prepare('select count(*) as n from record_versions where version = 1').get()?.n, ids.length)
   copy.close()

@@ -4,6 +4,8 @@ import type { Outcome, Problem, Progress, Sha256 } from '../core/terms/index.ts'
 import { attempt } from './attempt.ts'
 import { checksum } from './checksum.ts'
 import type { Engine } from './engine.ts'
+import { paperChanged } from './paperRows.ts'
+import { type PaperKind, type PaperSubject, paperId } from './papers.ts'
 import { rawChanged, rawMissing } from './rawTrouble.ts'
 import { resultChanged, resultId } from './resultRows.ts'
 import type { ResultKind } from './results.ts'
@@ -15,6 +17,8 @@ export interface CheckReport {
   readonly raws: number
   readonly setups: number
   readonly results: number
+  /** Versions of papers. */
+  readonly papers: number
   readonly problems: readonly Problem[]
 }
 
@@ -48,7 +52,8 @@ export function checkLab(
     }
     const setups = await checkSetups(engine, records, problems)
     const results = await checkResults(engine, records, problems)
-    return { raws: raws.length, setups, results, problems }
+    const papers = await checkPapers(engine, records, problems)
+    return { raws: raws.length, setups, results, papers, problems }
   })
 }
 
@@ -90,6 +95,25 @@ async function checkResults(engine: Engine, records: Wanted, problems: Problem[]
       const same = resultId(kind as ResultKind, { ...origin, options: JSON.parse(options) }) === id
       if (!same || checksum(text) !== sha256)
         problems.push(storeProblem('resultChanged', resultChanged(engine.place, id)))
+    }
+    count += rows.length
+    const last = rows.at(-1)
+    if (last === undefined) return count
+    after = last.change
+  }
+}
+
+/** All papers, or those about these records. */
+async function checkPapers({ read }: Engine, records: Wanted, problems: Problem[]): Promise<number> {
+  let count = 0
+  for (let after = 0; ; ) {
+    let query = read.selectFrom('paper_versions').selectAll().where('change', '>', after).orderBy('change').limit(page)
+    if (records !== undefined) query = query.where('subject', '=', 'record').where('subject_id', 'in', [...records])
+    const rows = await query.execute()
+    for (const { subject, subject_id: subjectId, kind, name, content, sha256 } of rows) {
+      if (checksum(content) === sha256) continue
+      const id = paperId({ subject: subject as PaperSubject, subjectId, kind: kind as PaperKind, name })
+      problems.push(storeProblem('paperChanged', paperChanged(id)))
     }
     count += rows.length
     const last = rows.at(-1)

@@ -36,7 +36,9 @@ export async function copyLab(source: Engine, target: Engine, options: CopyOptio
       const version = await schemaVersion(source, from)
       await runSteps(target, to, { from: 0, to: version, migrations: options.migrations })
       let rows = 0
-      for (const [table, order] of keptTables) rows += await copyTable({ from, to, table, order })
+      for (const [table, order, since] of keptTables) {
+        if (since <= version) rows += await copyTable({ from, to, table, order })
+      }
       const copied = await copyBytes(source, target, { from, to, options })
       return { where: target.where, rows, ...copied }
     }),

@@ -6,7 +6,7 @@ import { inBatches } from './inBatches.ts'
 import type { Writing } from './schema/tables.ts'
 
 /** What a change was about. */
-export type SubjectKind = 'lab' | 'study' | 'sample' | 'setup' | 'record' | 'result'
+export type SubjectKind = 'lab' | 'study' | 'sample' | 'setup' | 'record' | 'result' | 'paper'
 
 /** One thing that a change made or corrected. */
 export interface Subject {

@@ -10,6 +10,18 @@ export type { Lab } from './lab.ts'
 export { newLab } from './newLab.ts'
 export type { Opening } from './opening.ts'
 export { openLab } from './openLab.ts'
+export {
+  type NamedPlace,
+  type NewPaper,
+  type Paper,
+  type PaperKept,
+  type PaperKind,
+  type PaperPlace,
+  type PaperSubject,
+  type Papers,
+  paperId,
+  paperKinds,
+} from './papers.ts'
 export type { AddedRecord, KeptRecord, NewRecord, RecordFacts, RecordFilter, Records } from './records.ts'
 export { restoreLab } from './restoreLab.ts'
 export { resultId } from './resultRows.ts'

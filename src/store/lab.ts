@@ -3,6 +3,7 @@ import type { CheckOptions, CheckReport } from './check.ts'
 import type { Columns } from './columns.ts'
 import type { CopyReport } from './copyLab.ts'
 import type { History } from './history.ts'
+import type { Papers } from './papers.ts'
 import type { Records } from './records.ts'
 import type { Results } from './results.ts'
 import type { EngineKind } from './schema/keepRows.ts'
@@ -14,7 +15,7 @@ import type { TitledThings } from './titled.ts'
  * Everything that is remembered, in a folder or in a PostgreSQL database; close it when done.
  * Whatever went well is durable. What was kept is never edited: a correction is a new version with who, when and why.
  */
-export interface Lab extends AsyncDisposable {
+export interface Lab extends AsyncDisposable, Papers {
   /** Folder or address, without a password. */
   readonly where: string
   readonly engine: EngineKind

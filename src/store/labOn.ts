@@ -6,6 +6,7 @@ import type { Engine } from './engine.ts'
 import { historyOf } from './history.ts'
 import type { Lab } from './lab.ts'
 import { newEngine, placeOf } from './opening.ts'
+import { papersIn } from './papersIn.ts'
 import { recordsOf } from './recordsOf.ts'
 import { resultsOf } from './resultsOf.ts'
 import type { Migration } from './schema/migration.ts'
@@ -25,6 +26,7 @@ export const labOn = (engine: Engine, migrations: readonly Migration[]): Lab => 
   records: recordsOf(engine),
   results: resultsOf(engine),
   columns: columnsOf(engine),
+  ...papersIn(engine),
   history: historyOf(engine),
   check: (options = {}) => checkLab(engine, options),
   tidy: (before) => tidyLab(engine, before),

@@ -19,6 +19,7 @@ const classes = {
   rawChanged: 'store',
   setupChanged: 'store',
   resultChanged: 'store',
+  paperChanged: 'store',
   linkBroken: 'store',
   resultDiffers: 'store',
   changedMeanwhile: 'store',

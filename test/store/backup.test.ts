@@ -33,6 +33,9 @@ async function fill(lab: Lab): Promise<void> {
     text: `{"of":"${record.name}"}\n`,
   }))
   value(await lab.results.add(results, change(7)))
+  const question = { subject: 'study', subjectId: 's', kind: 'question' } as const
+  value(await lab.keepPaper({ ...question, content: { speeds: 12 }, after: 0 }, change(8)))
+  value(await lab.keepPaper({ ...question, content: { speeds: 9 }, after: 1 }, change(8, 'too long')))
 }
 
 /** All rows that are kept. */
@@ -66,7 +69,7 @@ describe.each(ways)('a copy from $name', ({ from, to }) => {
     expect(await rows(target)).toEqual(await rows(where))
     expect(report.rows).toBe(Object.values(await rows(where)).flat().length)
     const copy = await openedLab(target)
-    expect(value(await copy.check())).toEqual({ raws: 450, setups: 1, results: 3, problems: [] })
+    expect(value(await copy.check())).toEqual({ raws: 450, setups: 1, results: 3, papers: 2, problems: [] })
     for (const number of [0, 449]) {
       const { id } = value(await copy.records.list())[number]
       expect(value(await copy.records.bytes(id))).toEqual(rawBytes(number, 300 + number))

@@ -4,7 +4,7 @@ import { DatabaseSync } from 'node:sqlite'
 import { expect, test } from 'vitest'
 import { change, folderEngine, freshLab, kinds, openedLab, rawBytes, value } from './engines.ts'
 
-/** A lab with three records, two setups and a result of each record. */
+/** A lab with three records, two setups, a result of each record and a paper of the first. */
 async function fullLab() {
   const where = await folderEngine.place()
   const lab = await freshLab(where)
@@ -19,6 +19,8 @@ async function fullLab() {
     text: `{"record":${i}}`,
   }))
   const kept = value(await lab.results.add(results, change(3))).map(({ result }) => result.id)
+  const sheet = { subject: 'record', subjectId: records[0], kind: 'runSheet' } as const
+  value(await lab.keepPaper({ ...sheet, content: { tilt: '0.2°' }, after: 0 }, change(4)))
   await lab.close()
   return { where, records, setups: ids, results: kept }
 }
@@ -50,9 +52,15 @@ test('a lab as it was kept has no problem, and says what was looked at', async (
   const seen: string[] = []
   const lab = await openedLab(where)
   const report = await lab.check({ progress: (what, done, of) => seen.push(`${what} ${done}/${of}`) })
-  expect(value(report)).toEqual({ raws: 3, setups: 2, results: 3, problems: [] })
+  expect(value(report)).toEqual({ raws: 3, setups: 2, results: 3, papers: 1, problems: [] })
   expect(seen).toEqual(['raw 1/3', 'raw 2/3', 'raw 3/3'])
-  expect(value(await lab.check({ records: [records[1]] }))).toEqual({ raws: 1, setups: 1, results: 1, problems: [] })
+  expect(value(await lab.check({ records: [records[1]] }))).toEqual({
+    raws: 1,
+    setups: 1,
+    results: 1,
+    papers: 0,
+    problems: [],
+  })
 })
 
 test('a changed raw byte is found and named, and the bytes are not given out', async () => {
@@ -93,6 +101,15 @@ test.for([
   expect(await found(where)).toEqual([['resultChanged', results[2]]])
   expect(await found(where, [records[2]])).toEqual([['resultChanged', results[2]]])
   expect(await found(where, [records[0]])).toEqual([])
+})
+
+test('a changed paper is found and named', async () => {
+  const { where, records } = await fullLab()
+  tamper(where, 'paper_versions', `update paper_versions set content = '{"tilt":"0.1°"}'`)
+  expect(await found(where)).toEqual([['paperChanged', `record/${records[0]}/runSheet`]])
+  expect(await found(where, [records[1]])).toEqual([])
+  const lab = await openedLab(where)
+  expect(kinds(await lab.papersOf('record', records[0]))).toEqual(['paperChanged'])
 })
 
 test('a row that names one that is gone is found', async () => {

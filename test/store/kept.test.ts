@@ -38,6 +38,8 @@ async function fullLab(where: string): Promise<void> {
   value(await lab.results.add([{ kind: 'fit', origin, text: '{}' }], change(3)))
   const files = { parquet: rawBytes(2), pyramid: rawBytes(3) }
   value(await lab.columns.put([{ raw: record.id, reading: 'r', rows: 1, program: 'kufe 0.1.0', ...files }]))
+  const place = { subject: 'study', subjectId: 's', kind: 'question' } as const
+  value(await lab.keepPaper({ ...place, content: {}, after: 0 }, change(4)))
   await lab.close()
 }
 

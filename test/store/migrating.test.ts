@@ -4,7 +4,7 @@ import { DatabaseSync } from 'node:sqlite'
 import { sql } from 'kysely'
 import { describe, expect, onTestFinished, test } from 'vitest'
 import { inventedRows, laterMigrations } from '../../scripts/testMigrations.ts'
-import { openLab, restoreLab } from '../../src/store/index.ts'
+import { newLab, openLab, restoreLab } from '../../src/store/index.ts'
 import { openEngine } from '../../src/store/opening.ts'
 import type { Migration } from '../../src/store/schema/migration.ts'
 import { migrations } from '../../src/store/schema/migrations.ts'
@@ -19,6 +19,7 @@ import {
   rawBytes,
   temporaryFolder,
   value,
+  workshop,
 } from './engines.ts'
 
 const later = (where: string) => ({
@@ -60,7 +61,8 @@ describe.each(engines)('a lab of an older program on $name', ({ name, place }) =
     }
     expect(await steps(where)).toEqual([
       { version: 1, name: 'begin', program: 'kufe 0.1.0', who: 'Ada' },
-      { version: 2, name: 'invented for tests', program: 'kufe 9.0.0', who: 'Ada' },
+      { version: 2, name: 'papers', program: 'kufe 0.1.0', who: 'Ada' },
+      { version: 3, name: 'invented for tests', program: 'kufe 9.0.0', who: 'Ada' },
     ])
   })
 
@@ -70,7 +72,7 @@ describe.each(engines)('a lab of an older program on $name', ({ name, place }) =
     await (await openedLab(where, later(where))).close()
     const opened = await openLab(where, opening)
     expect(kinds(opened)).toEqual(['labNewer'])
-    expect(opened.ok ? '' : opened.problems[0].what).toContain('version 2, this program knows 1')
+    expect(opened.ok ? '' : opened.problems[0].what).toContain('version 3, this program knows 2')
     expect(kinds(await restoreLab(where, join(temporaryFolder(), 'copy')))).toEqual(['labNewer'])
   })
 
@@ -78,13 +80,13 @@ describe.each(engines)('a lab of an older program on $name', ({ name, place }) =
     const where = await place()
     const { records } = await labWithRecord(where)
     const broken: Migration = {
-      version: 3,
+      version: 4,
       name: 'broken',
       statements: () => ['create table third (n integer)', 'select nonsense'],
     }
     const options = { ...later(where), migrations: [...laterMigrations, broken] }
     await expect(openLab(where, { ...opening, ...options })).rejects.toThrow('nonsense')
-    expect(await steps(where)).toHaveLength(1)
+    expect(await steps(where)).toHaveLength(migrations.length)
     expect(value(await (await openedLab(where)).records.list())).toEqual(records)
   })
 
@@ -106,11 +108,11 @@ describe.each(engines)('a lab of an older program on $name', ({ name, place }) =
     const options = later(where)
     await (await openedLab(where, options)).close()
     if (name === 'sqlite') {
-      expect(readdirSync(join(where, 'backups'))).toEqual(['before-version-2.sqlite'])
-      const copy = new DatabaseSync(join(where, 'backups', 'before-version-2.sqlite'), { readOnly: true })
+      expect(readdirSync(join(where, 'backups'))).toEqual(['before-version-3.sqlite'])
+      const copy = new DatabaseSync(join(where, 'backups', 'before-version-3.sqlite'), { readOnly: true })
       onTestFinished(() => copy.close())
       expect(copy.prepare('pragma integrity_check').all()).toEqual([{ integrity_check: 'ok' }])
-      expect(copy.prepare('select max(version) as version from migrations').get()).toEqual({ version: 1 })
+      expect(copy.prepare('select max(version) as version from migrations').get()).toEqual({ version: 2 })
       expect(copy.prepare('select raw from record_versions').all()).toEqual(records.map(({ id }) => ({ raw: id })))
     } else {
       const copy = await openedLab(options.backupTo ?? '')
@@ -124,9 +126,27 @@ describe.each(engines)('a lab of an older program on $name', ({ name, place }) =
     const { records } = await labWithRecord(where)
     const copy = join(temporaryFolder(), 'copy')
     value(await restoreLab(where, copy, { migrations: laterMigrations }))
-    expect(await steps(copy)).toHaveLength(1)
+    expect(await steps(copy)).toHaveLength(migrations.length)
     expect(value(await (await openedLab(copy, later(copy))).records.list())).toEqual(records)
   })
+})
+
+test.for(engines)('a lab from before there were papers is copied and brought up on $name', async ({ name, place }) => {
+  const where = await place()
+  const lab = value(await newLab(where, workshop, { ...opening, migrations: migrations.slice(0, 1) }))
+  value(await lab.records.add([{ bytes: rawBytes(1), name: 'one.csv' }], change(1)))
+  const records = value(await lab.records.list())
+  await lab.close()
+  const copy = join(temporaryFolder(), 'copy')
+  value(await restoreLab(where, copy))
+  const backup = name === 'postgres' ? { backupTo: join(temporaryFolder(), 'before') } : {}
+  for (const there of [copy, where]) {
+    const opened = await openedLab(there, backup)
+    expect(value(await opened.records.list())).toEqual(records)
+    const own = { subject: 'lab', subjectId: 'lab', kind: 'liquid', name: 'oat-drink' } as const
+    expect(value(await opened.keepPaper({ ...own, content: {}, after: 0 }, change(2)))).toMatchObject({ end: 'kept' })
+    await opened.close()
+  }
 })
 
 test.for(engines.filter(({ name }) => name === 'postgres'))(
@@ -135,7 +155,7 @@ test.for(engines.filter(({ name }) => name === 'postgres'))(
     const where = await place()
     await labWithRecord(where)
     expect(kinds(await openLab(where, { ...opening, migrations: laterMigrations }))).toEqual(['labOlder'])
-    expect(await steps(where)).toHaveLength(1)
+    expect(await steps(where)).toHaveLength(migrations.length)
   },
 )
 
@@ -144,7 +164,7 @@ test('the copy that is put in place of the database is the lab as it was', async
   const { records } = await labWithRecord(where)
   await (await openedLab(where, later(where))).close()
   const { writeFileSync } = await import('node:fs')
-  writeFileSync(join(where, 'kufe.sqlite'), readFileSync(join(where, 'backups', 'before-version-2.sqlite')))
+  writeFileSync(join(where, 'kufe.sqlite'), readFileSync(join(where, 'backups', 'before-version-3.sqlite')))
   const lab = await openedLab(where)
   expect(value(await lab.records.list())).toEqual(records)
   expect(value(await lab.check())).toMatchObject({ raws: 1, problems: [] })

@@ -5,6 +5,7 @@ export type {
   PackageDocument,
   PackagedLab,
   PackageLicence,
+  PackagePaper,
   PackageRecord,
   PackageRecordVersion,
   PackageResult,

@@ -1,4 +1,11 @@
-import type { PackagedLab, PackageRecord, PackageResult, PackageSetup, PackageTitled } from './packageContent.ts'
+import type {
+  PackagedLab,
+  PackagePaper,
+  PackageRecord,
+  PackageResult,
+  PackageSetup,
+  PackageTitled,
+} from './packageContent.ts'
 
 /** Name and version of the format of `lab.json`. A reader refuses a version that it does not know. */
 export const labFormat = 'kufe lab'
@@ -14,6 +21,8 @@ export interface LabDocument {
   readonly setups: readonly (Omit<PackageSetup, 'text'> & { readonly path: string })[]
   readonly records: readonly (Omit<PackageRecord, 'bytes'> & { readonly path: string })[]
   readonly results: readonly (Omit<PackageResult, 'text'> & { readonly path: string })[]
+  /** Absent in packages of early programs. */
+  readonly papers?: readonly PackagePaper[]
 }
 
 /** Where the things of a lab lie in the package. */
@@ -25,7 +34,7 @@ export interface LabPaths {
 
 /** `lab.json`: everything that people said, every version with who, when and why, and where bytes and texts lie. */
 export function labDocument(lab: PackagedLab, paths: LabPaths): string {
-  const { about, studies, samples, setups, records, results } = lab
+  const { about, studies, samples, setups, records, results, papers } = lab
   const document: LabDocument = {
     format: labFormat,
     version: labFormatVersion,
@@ -38,6 +47,7 @@ export function labDocument(lab: PackagedLab, paths: LabPaths): string {
       const { id, kind, origin, sha256, change } = result
       return { id, kind, origin, sha256, path: paths.result(result), change }
     }),
+    papers,
   }
   return `${JSON.stringify(document, null, 1)}\n`
 }

@@ -39,8 +39,17 @@ const origin = object({
   seed: { type: 'number' },
 })
 
-/** JSON Schema of `lab.json`. What it does not name may be there and is passed over. */
-export const labSchema = object({
+const paper = object({
+  subject: { enum: ['lab', 'study', 'record'] },
+  subjectId: text,
+  kind: text,
+  name: text,
+  version: count,
+  supersedes: countOrNull,
+  content: {},
+  change,
+})
+const whole = {
   format: text,
   version: count,
   about: list(titled),
@@ -49,7 +58,14 @@ export const labSchema = object({
   setups: list(object({ sha256, path: text, change })),
   records: list(object({ id: sha256, path: text, versions: list(recordVersion, 1) })),
   results: list(object({ id: sha256, kind: text, origin, sha256, path: text, change })),
-})
+}
+
+/** JSON Schema of `lab.json`. What it does not name may be there and is passed over. */
+export const labSchema = {
+  type: 'object',
+  required: Object.keys(whole),
+  properties: { ...whole, papers: list(paper) },
+}
 
 /** JSON Schema of as much of `datapackage.json` as is needed to check the files. */
 export const descriptorSchema = object({

@@ -3,7 +3,7 @@ import type { LabDocument } from './labDocument.ts'
 import { packageProblem } from './packageProblem.ts'
 
 /** Things that others in the package hang on and that it does not hold, each once. */
-export function missingThings({ studies, samples, setups, records, results }: LabDocument): Problem[] {
+export function missingThings({ studies, samples, setups, records, results, papers = [] }: LabDocument): Problem[] {
   const there = {
     study: new Set(studies.map(({ id }) => id)),
     sample: new Set(samples.map(({ id }) => id)),
@@ -22,6 +22,9 @@ export function missingThings({ studies, samples, setups, records, results }: La
   for (const { origin } of results) {
     need('record', origin.raw)
     need('setup', origin.setup)
+  }
+  for (const { subject, subjectId } of papers) {
+    if (subject === 'study' || subject === 'record') need(subject, subjectId)
   }
   return [...missing].map((thing) => packageProblem('thingMissing', { file: 'lab.json' }, thing))
 }

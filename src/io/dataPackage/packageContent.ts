@@ -60,6 +60,18 @@ export interface PackageResult {
   text(): Promise<string>
 }
 
+/** One version of a JSON document that people keep about a study, a record or the lab itself, whose `subjectId` is `lab`. */
+export interface PackagePaper {
+  readonly subject: string
+  readonly subjectId: string
+  readonly kind: string
+  readonly name: string
+  readonly version: number
+  readonly supersedes: number | null
+  readonly content: unknown
+  readonly change: PackageChange
+}
+
 /** All of a lab, or a part of it, as a lab gives it out and takes it in. */
 export interface PackagedLab {
   /** Versions of the lab's own title, oldest first; so with the others. */
@@ -69,6 +81,7 @@ export interface PackagedLab {
   readonly setups: readonly PackageSetup[]
   readonly records: readonly PackageRecord[]
   readonly results: readonly PackageResult[]
+  readonly papers: readonly PackagePaper[]
 }
 
 /** A licence under which the data may be used. */

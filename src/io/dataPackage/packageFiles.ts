@@ -63,7 +63,7 @@ export async function* dataPackageFiles(content: PackageContent): AsyncGenerator
 }
 
 /** Whatever something in the package hangs on must be in it as well, or nobody could take it in. */
-function checkWhole({ studies, samples, setups, records, results }: PackagedLab): void {
+function checkWhole({ studies, samples, setups, records, results, papers }: PackagedLab): void {
   const there = {
     study: new Set(studies.map(({ id }) => id)),
     sample: new Set(samples.map(({ id }) => id)),
@@ -81,6 +81,9 @@ function checkWhole({ studies, samples, setups, records, results }: PackagedLab)
   for (const { id, origin } of results) {
     need('record', origin.raw, `result ${id}`)
     need('setup', origin.setup, `result ${id}`)
+  }
+  for (const { subject, subjectId, kind } of papers) {
+    if (subject === 'study' || subject === 'record') need(subject, subjectId, `a ${kind}`)
   }
 }
 

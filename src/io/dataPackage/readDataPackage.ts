@@ -74,7 +74,7 @@ async function filesChanged(source: PackageSource, wanted: readonly [string, Sha
 }
 
 async function packagedLab(source: PackageSource, document: LabDocument): Promise<Outcome<PackagedLab>> {
-  const { about, studies, samples } = document
+  const { about, studies, samples, papers = [] } = document
   const bytesOf = async (path: string, sha256: Sha256): Promise<Uint8Array> => {
     const bytes = await source.read(path)
     if (bytes === undefined || sha256Of(bytes) !== sha256) throw new Error(`${path} changed while it was read`)
@@ -93,5 +93,6 @@ async function packagedLab(source: PackageSource, document: LabDocument): Promis
     setups,
     records: document.records.map(({ path, id, versions }) => ({ id, versions, bytes: () => bytesOf(path, id) })),
     results: document.results.map(({ path, ...kept }) => ({ ...kept, text: () => textOf(path, kept.sha256) })),
+    papers,
   })
 }

@@ -25,7 +25,7 @@ function sqliteGuards(table: string, key: readonly string[]): string[] {
   ]
 }
 
-const refusal = `create function refuse_change() returns trigger language plpgsql as
+const refusal = `create or replace function refuse_change() returns trigger language plpgsql as
   $$ begin raise exception '%: ${words}', tg_table_name; end $$`
 
 const postgresGuard = (table: string): string =>

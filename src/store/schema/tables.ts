@@ -68,6 +68,20 @@ interface ColumnsRow {
   pyramid: string
 }
 
+/** One version of a JSON document about a study, a record or the lab. */
+export interface PaperRow {
+  subject: string
+  subject_id: string
+  kind: string
+  name: string
+  version: number
+  supersedes: number | null
+  /** JSON, canonical. */
+  content: string
+  sha256: string
+  change: number
+}
+
 interface PartRow {
   sha256: string
   part: number
@@ -87,6 +101,7 @@ export interface Tables {
   raw: { sha256: string; size: number; change: number }
   record_versions: RecordRow
   results: ResultRow
+  paper_versions: PaperRow
   columns: ColumnsRow
   /** PostgreSQL only; a folder lab keeps bytes in files. */
   raw_parts: PartRow
@@ -98,18 +113,22 @@ export type Reading = Kysely<Tables>
 /** A transaction in which the lab may be changed. There is one at a time, whatever the number of processes. */
 export type Writing = Transaction<Tables>
 
-/** What was kept and may never change, in the order in which rows may be put in, each with the column that orders its rows. */
+/**
+ * What was kept and may never change, in the order in which rows may be put in, each with the column that orders its rows and
+ * the version of the schema that brought it.
+ */
 export const keptTables = [
-  ['migrations', 'version'],
-  ['history', 'seq'],
-  ['labs', 'change'],
-  ['lab_versions', 'change'],
-  ['studies', 'change'],
-  ['study_versions', 'change'],
-  ['samples', 'change'],
-  ['sample_versions', 'change'],
-  ['setups', 'change'],
-  ['raw', 'change'],
-  ['record_versions', 'change'],
-  ['results', 'change'],
-] as const satisfies readonly (readonly [keyof Tables, string])[]
+  ['migrations', 'version', 1],
+  ['history', 'seq', 1],
+  ['labs', 'change', 1],
+  ['lab_versions', 'change', 1],
+  ['studies', 'change', 1],
+  ['study_versions', 'change', 1],
+  ['samples', 'change', 1],
+  ['sample_versions', 'change', 1],
+  ['setups', 'change', 1],
+  ['raw', 'change', 1],
+  ['record_versions', 'change', 1],
+  ['results', 'change', 1],
+  ['paper_versions', 'change', 2],
+] as const satisfies readonly (readonly [keyof Tables, string, number])[]

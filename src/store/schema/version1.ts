@@ -30,7 +30,7 @@ export const version1: Migration = {
 }
 
 /** Without a collation of its own PostgreSQL would sort and compare by the server's language. */
-const textType = (engine: EngineKind): string => (engine === 'postgres' ? 'text collate "C"' : 'text')
+export const textType = (engine: EngineKind): string => (engine === 'postgres' ? 'text collate "C"' : 'text')
 
 function tables(engine: EngineKind): string[] {
   const text = textType(engine)
@@ -73,7 +73,7 @@ function titledTables(kind: string, { text, change }: { readonly text: string; r
 }
 
 /** Versions count from 1, and each names the one before it. A comparison with null would count as fulfilled, hence the zero. */
-const versionColumns = `version integer not null check (version >= 1),
+export const versionColumns = `version integer not null check (version >= 1),
   supersedes integer check (coalesce(supersedes, 0) = version - 1)`
 
 const partTables = (text: string): string[] =>

@@ -89,6 +89,12 @@ export function inventedLab(names: readonly [string, string] = ['oat creamy 1.cs
       change: change(7 + i),
       text: async () => resultText,
     })),
+    papers: [
+      {
+        ...{ subject: 'study', subjectId: 'oat-drinks', kind: 'question', name: '' },
+        ...{ version: 1, supersedes: null, content: { ask: { speeds: '0.1–100 mm/s' } }, change: change(9) },
+      },
+    ],
   }
 }
 

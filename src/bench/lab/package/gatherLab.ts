@@ -1,13 +1,14 @@
 import { done, type Outcome, type Sha256 } from '../../../core/terms/index.ts'
 import type {
   PackagedLab,
+  PackagePaper,
   PackageRecord,
   PackageRecordVersion,
   PackageResult,
   PackageSetup,
   PackageTitled,
 } from '../../../io/dataPackage/index.ts'
-import { type KeptRecord, type Lab, StoreTrouble, type TitledThings } from '../../../store/index.ts'
+import { type KeptRecord, type Lab, type PaperPlace, StoreTrouble, type TitledThings } from '../../../store/index.ts'
 
 /** All that a lab knows about some of its records, or all of it, with every version. Bytes and texts are read when they are asked for. */
 export async function gatherLab(lab: Lab, some: readonly KeptRecord[] | undefined): Promise<Outcome<PackagedLab>> {
@@ -32,6 +33,8 @@ export async function gatherLab(lab: Lab, some: readonly KeptRecord[] | undefine
   if (!samples.ok) return samples
   const setups = await setupsOf(lab, used)
   if (!setups.ok) return setups
+  const papers = await papersOf(lab, { records: packaged.value, studies: studies.value })
+  if (!papers.ok) return papers
   return done({
     about: about.value,
     studies: studies.value,
@@ -39,6 +42,7 @@ export async function gatherLab(lab: Lab, some: readonly KeptRecord[] | undefine
     setups: setups.value,
     records: packaged.value,
     results: results.value.flat(),
+    papers: papers.value,
   })
 }
 
@@ -103,6 +107,24 @@ async function setupsOf(lab: Lab, wanted: ReadonlySet<Sha256> | undefined): Prom
     all.value.filter((sha256) => wanted?.has(sha256) ?? true),
     (sha256) => lab.setups.get(sha256),
   )
+}
+
+/** What people wrote about these records and studies, and what the lab knows of its own: a question may name its materials. */
+async function papersOf(
+  lab: Lab,
+  { records, studies }: { readonly records: readonly PackageRecord[]; readonly studies: readonly PackageTitled[] },
+): Promise<Outcome<PackagePaper[]>> {
+  const places = await each<Pick<PaperPlace, 'subject' | 'subjectId'>, readonly PaperPlace[]>(
+    [
+      { subject: 'lab', subjectId: 'lab' },
+      ...[...new Set(studies.map(({ id }) => id))].map((id) => ({ subject: 'study', subjectId: id }) as const),
+      ...records.map(({ id }) => ({ subject: 'record', subjectId: id }) as const),
+    ],
+    ({ subject, subjectId }) => lab.papersOf(subject, subjectId),
+  )
+  if (!places.ok) return places
+  const versions = await each(places.value.flat(), (place) => lab.paperVersions(place))
+  return versions.ok ? done(versions.value.flat().map(({ sha256: _, ...paper }) => paper)) : versions
 }
 
 /** Bytes are asked for in the midst of writing a package; problems find their way out as those of the store do. */

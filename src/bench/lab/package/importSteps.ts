@@ -6,6 +6,10 @@ import {
   type Lab,
   type NewRecord,
   type NewResult,
+  type PaperKind,
+  type PaperPlace,
+  paperId,
+  paperKinds,
   resultKinds,
   type TitledThings,
 } from '../../../store/index.ts'
@@ -34,6 +38,7 @@ export function importSteps(packaged: PackagedLab): Outcome<readonly ImportStep[
     ...setupSteps(packaged),
     ...recordSteps(packaged),
     ...resultSteps(packaged),
+    ...paperSteps(packaged),
   ]
   return done(steps.sort((a, b) => a.entry.change.number - b.entry.change.number))
 }
@@ -95,10 +100,39 @@ const resultSteps = ({ results }: PackagedLab): ImportStep[] =>
     }
   })
 
+const paperSteps = ({ papers }: PackagedLab): ImportStep[] =>
+  papers.flatMap(({ subject: about, subjectId, kind: called, name, version, content, change }) => {
+    const place = knownPlace(about, called)
+    if (place === undefined) return [] // refused before
+    const paper = { ...place, subjectId, name }
+    const act = async (lab: Lab): Promise<Outcome<unknown>> => {
+      const kept = await lab.keepPaper({ ...paper, content, after: version - 1 }, change)
+      return kept.ok && kept.value.end === 'superseded' ? failed(otherVersion(paperId(paper), version)) : kept
+    }
+    return [{ entry: entryOf('paper', paperId(paper), { version, change }), deed: { kind: 'other', act } }]
+  })
+
+/** The two words where they are ones that the store knows. */
+function knownPlace(about: string, called: string): Pick<PaperPlace, 'subject' | 'kind'> | undefined {
+  for (const kind of Object.keys(paperKinds) as PaperKind[]) {
+    const subject = paperKinds[kind].find((one) => one === about)
+    if (kind === called && subject !== undefined) return { subject, kind }
+  }
+  return undefined
+}
+
+const otherVersion = (id: string, version: number): Problem => ({
+  kind: 'changedMeanwhile',
+  class: 'store',
+  place: { name: 'paper', cell: id },
+  what: `The lab has another version ${version} of ${id} already.`,
+  mend: 'Take the package into a lab of its own, and compare the two.',
+})
+
 /** What the schema of a package lets through and no lab takes. */
-function unusable({ about, studies, samples, records, results }: PackagedLab): Problem[] {
+function unusable({ about, studies, samples, records, results, papers }: PackagedLab): Problem[] {
   const versions = records.flatMap((record) => record.versions)
-  const whos = [about, studies, samples, versions, results].flat().map(({ change }) => change.who)
+  const whos = [about, studies, samples, versions, results, papers].flat().map(({ change }) => change.who)
   return [
     ...whos.filter((who) => who.trim() === '').map(() => problem('somebody without a name')),
     ...versions
@@ -110,6 +144,12 @@ function unusable({ about, studies, samples, records, results }: PackagedLab): P
     ...results
       .filter(({ origin }) => !Number.isSafeInteger(origin.seed))
       .map(({ origin }) => problem(`the seed ${origin.seed}`)),
+    ...papers
+      .filter(({ subject, kind }) => knownPlace(subject, kind) === undefined)
+      .map(({ subject, kind }) => problem(`a paper "${kind.slice(0, 40)}" about a ${subject}`)),
+    ...papers
+      .filter(({ subject, subjectId }) => subject === 'lab' && subjectId !== 'lab')
+      .map(({ subjectId }) => problem(`a paper about the lab "${subjectId.slice(0, 40)}"`)),
   ]
 }
 

@@ -17,6 +17,11 @@ import { exportLab, importPackage } from '../../../../src/bench/lab/package/inde
 import { checksum } from '../../../../src/store/index.ts'
 import { add, demoFolder, freshLab, kinds, outside, temporaryFolder, value } from '../labs.ts'
 
+const paper = {
+  ...{ subject: 'lab', subjectId: 'lab', kind: 'material', name: 'x', version: 1, supersedes: null, content: {} },
+  change: { number: 9, at: '2026-11-25T09:00:00.000Z', who: 'AB', why: '' },
+}
+
 const elsewhere = (): LabCall => ({ place: join(temporaryFolder(), 'other'), who: 'ZZ', why: '' })
 
 describe('what cannot be taken in', () => {
@@ -62,8 +67,16 @@ describe('what cannot be taken in', () => {
       lab.records[0].versions[0].replicate = 0
       lab.results[0].kind = 'guess'
       lab.results[0].change.who = ' '
+      lab.papers = [{ ...paper, kind: 'poem' }]
     })
-    expect(await spoiled(spoil)).toEqual(['packageUnusable', 'packageUnusable', 'packageUnusable'])
+    expect(await spoiled(spoil)).toEqual(Array(4).fill('packageUnusable'))
+  })
+
+  test('a paper about a study that is not there', async () => {
+    const spoil = labJson((lab) => {
+      lab.papers = [{ ...paper, subject: 'study', subjectId: 'none' }]
+    })
+    expect(await spoiled(spoil)).toEqual(['thingMissing'])
   })
 
   test('a folder that is no package, a file that is no zip, nothing at all', async () => {

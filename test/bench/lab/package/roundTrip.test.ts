@@ -33,6 +33,14 @@ async function labWithPast(): Promise<LabCall> {
         { ...change, supersedes: 1 },
       ),
     )
+    const paper = { subject: 'study', subjectId: 'drawer-runners', kind: 'question', name: '' } as const
+    value(await lab.keepPaper({ ...paper, content: { speeds: '0.1–100 mm/s' }, after: 0 }, change))
+    value(await lab.keepPaper({ ...paper, content: { speeds: '1–100 mm/s' }, after: 1 }, change))
+    const own = { subject: 'lab', subjectId: 'lab', kind: 'material', name: 'birch' } as const
+    value(await lab.keepPaper({ ...own, content: { modulus: '10 GPa' }, after: 0 }, change))
+    const [wax] = value(await lab.records.list({ sample: 'wax-b' }))
+    const sheet = { subject: 'record', subjectId: wax.id, kind: 'runSheet' } as const
+    value(await lab.keepPaper({ ...sheet, content: { tilt: '0.2°' }, after: 0 }, change))
     value(await lab.about.correct('lacquer-workshop-invented', { note: 'Moved.' }, { ...change, supersedes: 1 }))
   })
   value(await verifyLab({ word: undefined, keep: true, threads: 0 }, call, { ...clock, program: 'kufe 0.0.1-test' }))
@@ -54,6 +62,15 @@ async function allOf(lab: Lab) {
     records: await Promise.all(records.map(async ({ id }) => value(await lab.records.versions(id)))),
     bytes: await Promise.all(
       records.map(async ({ id }) => Buffer.from(value(await lab.records.bytes(id))).toString('hex')),
+    ),
+    papers: await Promise.all(
+      [
+        ['lab', 'lab'] as const,
+        ...value(await lab.studies.list()).map(({ id }) => ['study', id] as const),
+        ...records.map(({ id }) => ['record', id] as const),
+      ].map(async ([subject, id]) =>
+        Promise.all(value(await lab.papersOf(subject, id)).map(async (one) => value(await lab.paperVersions(one)))),
+      ),
     ),
     results,
     texts: await Promise.all(results.map(async ({ id }) => value(await lab.results.text(id)))),
@@ -80,7 +97,9 @@ describe('a whole lab', () => {
       known: 0,
       problems: [],
     })
-    expect(await look(other, allOf)).toEqual(await look(call, allOf))
+    const all = await look(other, allOf)
+    expect(all).toEqual(await look(call, allOf))
+    expect(all.papers.flat(2)).toHaveLength(4)
     expect(value(await verifyLab({ word: undefined, keep: false, threads: 0 }, other, outside)).findings).toEqual([])
   })
 
@@ -146,6 +165,10 @@ describe('a part of a lab', () => {
       ])
       expect(value(await lab.setups.list())).toHaveLength(2)
       expect(value(await lab.samples.list()).map(({ id }) => id)).toEqual(['wax', 'wax-b'])
+      const [{ id }] = value(await lab.records.list())
+      expect(value(await lab.papersOf('record', id))).toMatchObject([{ kind: 'runSheet', content: { tilt: '0.2°' } }])
+      expect(value(await lab.papersOf('study', 'drawer-runners'))).toMatchObject([{ kind: 'question', version: 2 }])
+      expect(value(await lab.papersOf('lab', 'lab'))).toMatchObject([{ kind: 'material', name: 'birch' }])
     })
     const [folder] = readdirSync(join(out, 'records'))
     expect(readdirSync(join(out, 'records', folder))).toEqual(

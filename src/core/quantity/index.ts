@@ -1,4 +1,7 @@
 export { type Dimension, dimensions } from './dimension.ts'
+export { type FormulaIn, type FormulaQuantity, formulaIn, measures, type ReadFormula } from './expression/formulaIn.ts'
+export type { ExpressionFault } from './expression/node.ts'
+export { foldName } from './expression/tokens.ts'
 export { foldUnit } from './foldUnit.ts'
 export { nearestUnit } from './nearestUnit.ts'
 export { nearestWord } from './nearestWord.ts'

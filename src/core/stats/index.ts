@@ -17,6 +17,18 @@ export { mser5, type WarmUp } from './mser.ts'
 export { type NoncentralT, noncentralTCdf } from './noncentralT.ts'
 export { normalCdf, normalDensity, normalQuantile } from './normal.ts'
 export { type OneWayAnova, oneWayAnova } from './oneWayAnova.ts'
+export { comparePropagations, type PropagationComparison } from './propagate/comparePropagations.ts'
+export type { Interval } from './propagate/coverageInterval.ts'
+export { type Distribution, type DistributionKind, distributionFault } from './propagate/distribution.ts'
+export { type DrawFault, type DrawInputs, drawInputs } from './propagate/drawInputs.ts'
+export type { InputCorrelation, MeasurementModel } from './propagate/model.ts'
+export { type Contribution, jointCovariance, type LinearResult, propagateLinear } from './propagate/propagateLinear.ts'
+export {
+  type MonteCarloResult,
+  type MonteCarloSetting,
+  propagateMonteCarlo,
+} from './propagate/propagateMonteCarlo.ts'
+export { type StandardInput, standardOf } from './propagate/standardOf.ts'
 export { type MeanRatio, ratioOfMeans } from './ratioOfMeans.ts'
 export { type RangeSetting, studentizedRangeCdf, studentizedRangeQuantile } from './studentizedRange.ts'
 export { studentTCdf, studentTQuantile } from './studentT.ts'

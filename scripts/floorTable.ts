@@ -52,7 +52,7 @@ export const floors: readonly Floor[] = [
   { room: 'bench', may: [...wholeCore, 'io', 'store', 'figure', 'report'], packages: true, builtins: true },
   { room: 'server', may: [...wholeCore, 'bench'], packages: true, builtins: true },
   { room: 'cli', may: [...wholeCore, 'bench', 'server'], packages: true, builtins: true },
-  { room: 'web', may: [...wholeCore, 'figure', 'server'], packages: true, builtins: false, planned: true },
+  { room: 'web', may: [...wholeCore, 'figure', 'server'], packages: true, builtins: false },
 ]
 
 /** Pattern of the paths that lie in a room. */

@@ -25,6 +25,8 @@ const chores: readonly Chore[] = [
   { name: 'fresh', command: 'node scripts/fresh.ts' },
   // Values are what they are taken for.
   { name: 'types', command: 'tsc -p tsconfig.json' },
+  // The same for the page, which knows a browser and no Node.
+  { name: 'page', command: 'tsc -p tsconfig.web.json' },
   // Core and figures compile where there is neither Node nor a page.
   { name: 'pure', command: 'tsc -p tsconfig.core.json' },
   // No dead file, export or package.

@@ -1,0 +1,35 @@
+import { useSyncExternalStore } from 'react'
+import type { PaletteName } from '../../figure/index.ts'
+
+/** Paper white or night blue. Pictures are drawn with the palette of the same name. */
+export type Look = Extract<PaletteName, 'light' | 'dark'>
+
+const place = 'kufe:look'
+const night = matchMedia('(prefers-color-scheme: dark)')
+const listeners = new Set<() => void>()
+
+function chosen(): Look {
+  const kept = localStorage.getItem(place)
+  if (kept === 'light' || kept === 'dark') return kept
+  return night.matches ? 'dark' : 'light'
+}
+
+/** Puts the look on the page; before the first paint. */
+export function applyLook(): void {
+  document.documentElement.dataset.look = chosen()
+  for (const listener of listeners) listener()
+}
+
+export function toggleLook(): void {
+  localStorage.setItem(place, chosen() === 'light' ? 'dark' : 'light')
+  applyLook()
+}
+
+function listen(listener: () => void): () => void {
+  listeners.add(listener)
+  night.addEventListener('change', applyLook)
+  return () => listeners.delete(listener)
+}
+
+/** The look, and again when it changes. */
+export const useLook = (): Look => useSyncExternalStore(listen, chosen)

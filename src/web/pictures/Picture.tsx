@@ -1,0 +1,38 @@
+import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type Look, useLook } from '../frame/look.ts'
+
+interface PictureProps {
+  /** Draws at a width in pixels, for a light or a dark page; gives SVG text of src/figure. Keep it stable with useCallback. */
+  readonly draw: (width: number, look: Look) => string
+  /** Narrowest and widest that the figure is made for; between, it is drawn at the width of its place. */
+  readonly least?: number
+  readonly most?: number
+  readonly className?: string
+}
+
+/** The one style attribute of figures; the page's own style says the same, and its security policy allows none inline. */
+const inlineStyle = ' style="font-variant-numeric: tabular-nums"'
+
+/** A figure at the width of its place, drawn again when that, the data or the look changes; the last frame stays till then. */
+export function Picture({ draw, least = 480, most = 1400, className = '' }: PictureProps): ReactNode {
+  const place = useRef<HTMLDivElement>(null)
+  const [width, setWidth] = useState(0)
+  const look = useLook()
+  useLayoutEffect(() => {
+    const box = place.current
+    if (box === null) return
+    const measure = (): void => setWidth(Math.round(Math.min(most, Math.max(least, box.clientWidth))))
+    measure()
+    const watch = new ResizeObserver(measure)
+    watch.observe(box)
+    return () => watch.disconnect()
+  }, [least, most])
+  const svg = useMemo(() => (width === 0 ? '' : draw(width, look).replace(inlineStyle, '')), [draw, width, look])
+  useLayoutEffect(() => {
+    const box = place.current
+    if (box === null || svg === '') return
+    const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement
+    box.replaceChildren(document.adoptNode(parsed))
+  }, [svg])
+  return <div ref={place} className={`picture ${className}`} />
+}

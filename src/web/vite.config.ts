@@ -1,0 +1,24 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vite'
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url))
+
+/**
+ * Builds the browser face into dist/web, where the server finds it. No inline script, no inline picture: the page is served
+ * under a content security policy that refuses both. For work on the page: `vite src/web`, with a server on KUFE_API.
+ */
+export default defineConfig({
+  root: here('.'),
+  base: '/',
+  oxc: { jsx: { runtime: 'automatic' } },
+  build: {
+    outDir: here('../../dist/web'),
+    emptyOutDir: true,
+    target: 'es2024',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    manifest: true,
+    reportCompressedSize: false,
+  },
+  server: { host: '127.0.0.1', proxy: { '/api': process.env.KUFE_API ?? 'http://127.0.0.1:4700' } },
+})

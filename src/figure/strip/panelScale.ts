@@ -29,7 +29,19 @@ export function panelScale(channel: StripChannel, data: StripFigureData, panel: 
   const whole = rangeOf(channel, () => true)
   if (whole === undefined || channel.name === 'time' || channel.name === 'step') return undefined
   const [low, high] = rangeOf(channel, touching(data, channel.columns.min.length)) ?? whole
-  const unit = readableUnit(Math.max(Math.abs(low), Math.abs(high)), channelWords[channel.name].dimension)
+  return { ...scaleBetween([low, high], channel.name, panel), cut: whole[0] < low || whole[1] > high }
+}
+
+/** A channel whose name is drawn. */
+export type DrawnChannel = keyof typeof channelWords
+
+/** The scale of a panel for values from `low` to `high`, SI. */
+export function scaleBetween(
+  [low, high]: readonly [number, number],
+  name: DrawnChannel,
+  panel: Pick<Box, 'top' | 'bottom'>,
+): Omit<PanelScale, 'cut'> {
+  const unit = readableUnit(Math.max(Math.abs(low), Math.abs(high)), channelWords[name].dimension)
   const ends = [fromSi(low, unit), fromSi(high, unit)] as const
   const log = ends[0] > 0 && ends[1] / ends[0] > logFrom
   const [bottom, top] = log ? [ends[0] / 1.3, ends[1] * 1.3] : widened(ends)
@@ -47,7 +59,6 @@ export function panelScale(channel: StripChannel, data: StripFigureData, panel: 
     // Not by way of `fromSi`, which is exact to the last digit and slow: here a tenth of a pixel is enough.
     y: (value) => place((value - unit.offset) / unit.factor),
     ticks: values.map((value) => ({ value, y: place(value) })),
-    cut: whole[0] < low || whole[1] > high,
   }
 }
 

@@ -8,7 +8,7 @@ import { linearTicks, tickLabel } from '../ticks.ts'
 export const timeAxisHeight = 42
 
 /** Seconds up to half an hour, then minutes, from six hours on hours. */
-function timeUnit([from, to]: readonly [Second, Second]): { readonly text: string; readonly seconds: number } {
+export function timeUnit([from, to]: readonly [Second, Second]): { readonly text: string; readonly seconds: number } {
   const longest = Math.max(Math.abs(from), Math.abs(to))
   if (longest > 21_600) return { text: 'h', seconds: 3600 }
   return longest > 1800 ? { text: 'min', seconds: 60 } : { text: 's', seconds: 1 }

@@ -5,10 +5,13 @@ export const remarkKinds = [
   'forceOffTarget',
   'contactLost',
   'notSteady',
+  'windowMoved',
   'underOneTurn',
   'forceRipple',
   'frictionRipple',
   'stickSlip',
+  'hunting',
+  'ringing',
   'temperatureOff',
   'gapCreep',
   'speedNotReached',
@@ -30,6 +33,10 @@ export const remarkKinds = [
   'parameterAtBound',
   'notEnoughPoints',
   'scatterBeyondOwn',
+  'notRunIn',
+  'coatingFailed',
+  'noBreakaway',
+  'peakNotStatic',
 ] as const
 
 /** Stable name of one finding. */

@@ -15,6 +15,7 @@ const shares: ReadonlySet<RemarkKind> = new Set([
   'drag',
   'forceZeroDrift',
   'directionsDiffer',
+  'notRunIn',
 ])
 
 const dimensionOf: Readonly<Record<string, Dimension>> = {

@@ -1,4 +1,5 @@
 import type { GapRunOut } from './gapRunOut.ts'
+import type { Hunting } from './hunting.ts'
 import type { LostContact } from './lostContact.ts'
 import type { PlateTilt } from './plateTilt.ts'
 import type { RunningIn } from './runningIn.ts'
@@ -15,6 +16,8 @@ export interface Disturbances {
   readonly tilt?: PlateTilt
   readonly gapRunOut?: GapRunOut
   readonly stickSlip?: StickSlip
+  /** The speed control swings by itself. */
+  readonly hunting?: Hunting
   readonly lostContact?: readonly LostContact[]
   readonly wear?: Wear
   readonly thermalDrift?: ThermalDrift

@@ -1,4 +1,5 @@
 import { fixtureGeometry } from '../fixture/index.ts'
+import { randomFrom } from '../numeric/index.ts'
 import { type ChannelName, type Channels, channelsInMemory, type Metre } from '../terms/index.ts'
 import type { Moment } from './moment.ts'
 import { moments } from './moments.ts'
@@ -7,6 +8,9 @@ import { type Truth, truthOf } from './truth.ts'
 import { createContact } from './virtualContact.ts'
 import type { VirtualRun } from './virtualRun.ts'
 import { createSensors, type Readings } from './virtualSensors.ts'
+
+/** What happens by chance at the contact; the sensors have streams 1 to 5. */
+const contactStream = 6
 
 /** A record of the virtual rig and what it was made from. */
 export interface SimulatedRecord {
@@ -26,7 +30,7 @@ export function* simulateChunks(run: VirtualRun, seed: number, rowsPerChunk = 65
   if (!(rowsPerChunk >= 1)) throw new RangeError(`rowsPerChunk must be 1 or more, got ${rowsPerChunk}`)
   const geometry = fixtureGeometry(run.fixture)
   const steps = sheetSteps(run.sheet, geometry.lever)
-  const contact = createContact(run, geometry)
+  const contact = createContact(run, geometry, randomFrom(seed, contactStream))
   const sensors = createSensors(run, seed)
   const drive = { riseTime: run.rig.riseTime, samplingRate: run.sheet.samplingRate }
   let left = steps[steps.length - 1].to

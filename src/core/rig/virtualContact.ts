@@ -1,4 +1,5 @@
 import { type FixtureGeometry, normalLoad, slidingSpeed, torqueFromFriction } from '../fixture/index.ts'
+import type { Random } from '../numeric/index.ts'
 import type { Metre, Newton, NewtonMetre, Radian, Ratio } from '../terms/index.ts'
 import { gapSwing } from './gapRunOut.ts'
 import { contactShare } from './lostContact.ts'
@@ -21,11 +22,15 @@ export interface TrueContact {
 }
 
 /** The contact from first touch on: it remembers distance, wear, wind-up and the phase of stick and slip. */
-export function createContact(run: VirtualRun, geometry: FixtureGeometry): (moment: Moment) => TrueContact {
+export function createContact(
+  run: VirtualRun,
+  geometry: FixtureGeometry,
+  random: Random,
+): (moment: Moment) => TrueContact {
   const { disturbances: d, rig, sheet } = run
   const windUp = rig.torsionalStiffness === undefined ? undefined : createWindUp(rig.torsionalStiffness)
   const shaft = { stiffness: rig.torsionalStiffness, inertia: rig.inertia, lever: geometry.lever }
-  const stickSlip = d.stickSlip && createStickSlip(d.stickSlip, shaft)
+  const stickSlip = d.stickSlip && createStickSlip(d.stickSlip, shaft, random)
   const frictionAt = createFriction(run)
   let distance = 0
   let work = 0

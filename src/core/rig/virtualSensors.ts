@@ -1,5 +1,6 @@
 import { randomFrom } from '../numeric/index.ts'
 import type { Kelvin, Newton, NewtonMetre } from '../terms/index.ts'
+import { huntingAt } from './hunting.ts'
 import type { Moment } from './moment.ts'
 import { createSensor } from './sensorNoise.ts'
 import { thermalGap, warming } from './thermalDrift.ts'
@@ -22,7 +23,7 @@ export type Readings = Readonly<Record<SensedChannel, number>>
 /** Turns what truly acts into what the rig writes down: residuals, inertia, zeroes, drifts, noise, ceiling. */
 export function createSensors(run: VirtualRun, seed: number): (moment: Moment, contact: TrueContact) => Readings {
   const { rig, sheet } = run
-  const drift = run.disturbances.thermalDrift
+  const { thermalDrift: drift, hunting } = run.disturbances
   const sensor = (channel: SensedChannel) => createSensor(rig.noise[channel], randomFrom(seed, streams[channel]))
   const sense = {
     angularVelocity: sensor('angularVelocity'),
@@ -34,10 +35,11 @@ export function createSensors(run: VirtualRun, seed: number): (moment: Moment, c
   const ceiling = rig.torqueCeiling ?? Number.POSITIVE_INFINITY
   if (!(ceiling > 0)) throw new RangeError(`torqueCeiling must be positive, got ${ceiling} N·m`)
   return (moment, contact) => {
-    const torque = sense.torque(contact.torque + torqueOfRig(rig, moment))
+    const swing = hunting ? huntingAt(hunting, moment.time) : undefined
+    const torque = sense.torque(contact.torque + torqueOfRig(rig, moment) + (swing?.torque ?? 0))
     const temperature: Kelvin = sheet.temperature + (drift ? warming(drift, moment.time) : 0)
     return {
-      angularVelocity: sense.angularVelocity(moment.speed),
+      angularVelocity: sense.angularVelocity(moment.speed * (swing?.speed ?? 1)),
       torque: Math.max(-ceiling, Math.min(ceiling, torque)),
       axialForce: sense.axialForce(contact.axialForce + zeroAt(rig, moment)),
       gap: sense.gap(sheet.gap + contact.gap + (drift ? thermalGap(drift, moment.time) : 0)),

@@ -12,3 +12,4 @@ export {
 export type { ReportInput, ReportTexts } from './reportInput.ts'
 export { reportOf } from './reportOf.ts'
 export { runSheetHtml } from './runSheet/runSheetHtml.ts'
+export { runSheetPdf } from './runSheet/runSheetPdf.ts'

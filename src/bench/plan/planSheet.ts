@@ -10,7 +10,7 @@ import {
   schemaVersion,
 } from '../../core/terms/index.ts'
 import { readAnswers } from '../../io/index.ts'
-import { runSheetHtml } from '../../report/index.ts'
+import { runSheetHtml, runSheetPdf } from '../../report/index.ts'
 import { fileProblem } from '../fileProblem.ts'
 import { writeWhole } from '../writeWhole.ts'
 import type { PlannedFile } from './planFile.ts'
@@ -36,11 +36,12 @@ export async function planSheet({ plan }: PlannedFile, answers?: string): Promis
   return read.ok ? done({ sheet, answers: judgedAnswers(sheet, read.value) }) : read
 }
 
-/** Writes a run sheet: JSON where the name ends in .json, else a page to print. */
-export function writeSheet(file: string, filled: FilledSheet): Outcome<string> {
-  const json = file.toLowerCase().endsWith('.json')
-  const text = json
-    ? `${JSON.stringify({ schemaVersion, ...filled }, null, 2)}\n`
-    : runSheetHtml(filled.sheet, filled.answers ?? [])
-  return writeWhole(file, text)
+/** Writes a run sheet: JSON where the name ends in .json, a PDF where it ends in .pdf, else a page to print. */
+export async function writeSheet(file: string, filled: FilledSheet): Promise<Outcome<string>> {
+  return writeWhole(file, await written(file.toLowerCase(), filled))
+}
+
+async function written(name: string, { sheet, answers }: FilledSheet): Promise<string | Uint8Array> {
+  if (name.endsWith('.json')) return `${JSON.stringify({ schemaVersion, sheet, answers }, null, 2)}\n`
+  return name.endsWith('.pdf') ? runSheetPdf(sheet, answers ?? []) : runSheetHtml(sheet, answers ?? [])
 }

@@ -21,13 +21,16 @@ export const planVerb: Verb = {
     'order. With --against a record is held against its plan.',
   examples: [
     'kufe plan question.yaml',
-    'kufe plan question.yaml --sheet run-sheet.html',
+    'kufe plan question.yaml --sheet run-sheet.pdf',
     'kufe plan question.yaml --against drawer-b.csv --setup drawer.yaml',
   ],
   define: (command, run) => {
     command
       .argument('<question>', 'what is to be found out, with which rig, fixture and pair (YAML)')
-      .option('--sheet <file>', 'write the run sheet: a page to print, or JSON where the name ends in .json')
+      .option(
+        '--sheet <file>',
+        'write the run sheet: a page to print, a PDF or JSON where the name ends in .pdf or .json',
+      )
       .option('--answers <file>', 'what was read at the checks of the run sheet (YAML or JSON)')
       .option('--against <record>', 'hold this record against the plan; needs --setup')
       .option('-s, --setup <file>', 'the setup of that record')
@@ -52,7 +55,7 @@ async function plan(file: string, options: Options, desk: Desk): Promise<number>
     record = held.value
   }
   if (options.sheet !== undefined) {
-    const written = writeSheet(options.sheet, sheet.value)
+    const written = await writeSheet(options.sheet, sheet.value)
     if (!written.ok) return complain(written.problems, desk, json)
   }
   const { planAnswer } = await import('../show/planAnswer.ts')

@@ -29,7 +29,7 @@ export function around(
   more: Pick<SheetCheck, 'dimension' | 'otherwise'>,
 ): SheetCheck {
   const words = (value: number): string =>
-    more.dimension === 'yes' ? '' : printQuantity(value, more.dimension, { digits: 4 })
+    more.dimension === 'yes' ? '' : printQuantity(value, more.dimension, { digits: 4 }).replace(/^-/, '−')
   return {
     read,
     low: middle - half,

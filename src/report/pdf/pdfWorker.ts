@@ -7,10 +7,14 @@ import { glyphsOf } from './glyphs.ts'
 
 // A thread of its own: typesetting is synchronous, and its caches are those of the thread's compiler.
 
+/** Pages that can be set: a file each beside this one. */
+export type PdfPage = 'report' | 'runSheet'
+
 export interface PdfTask {
   readonly id: number
-  /** What `typstData` gives. */
-  readonly report: object
+  readonly page: PdfPage
+  /** What `typstData` or `runSheetData` gives. */
+  readonly content: object
   readonly standard: string
 }
 
@@ -30,13 +34,16 @@ const beside = (name: string): Buffer => readFileSync(new URL(name, import.meta.
 const fonts = fontNames.map((name) => beside(`../fonts/${name}.otf`))
 /** The sans stands in for the serif, so what it has can be drawn everywhere. */
 const sans = fonts.slice(0, 3).map(glyphsOf)
-const page = beside('report.typ').toString('utf8')
+const pages: Readonly<Record<PdfPage, string>> = {
+  report: beside('report.typ').toString('utf8'),
+  runSheet: beside('runSheet.typ').toString('utf8'),
+}
 
 let compiler: NodeCompiler | undefined
 
-function pdfOf({ report, standard }: PdfTask): Uint8Array {
+function pdfOf({ page, content, standard }: PdfTask): Uint8Array {
   compiler ??= NodeCompiler.create({ fontArgs: [{ fontBlobs: fonts }], workspace: import.meta.dirname })
-  const text = JSON.stringify(report, (key, value) => {
+  const text = JSON.stringify(content, (key, value) => {
     if (typeof value !== 'string') return value
     const drawn = drawable(value, sans)
     return key === 'svg' ? drawn : breakable(heldTogether(drawn))
@@ -44,7 +51,7 @@ function pdfOf({ report, standard }: PdfTask): Uint8Array {
   try {
     // No clock goes into the file: the date is the report's own, or the first of all days where it has none.
     return compiler.pdf(
-      { mainFileContent: page, inputs: { report: text } },
+      { mainFileContent: pages[page], inputs: { content: text } },
       { pdfStandard: standard, creationTimestamp: 0 },
     )
   } finally {

@@ -2,7 +2,9 @@ import { printQuantity } from '../../core/quantity/index.ts'
 import type { JudgedAnswer, OrderedSheet, SheetEntry, SheetPart } from '../../core/terms/index.ts'
 import { escapeHtml } from '../html/escapeHtml.ts'
 import { pageStyle } from '../html/pageStyle.ts'
+import { boxText } from './boxText.ts'
 import { runSheetStyle } from './runSheetStyle.ts'
+import { sheetTotal } from './sheetTotal.ts'
 
 /**
  * A run sheet as one HTML file that needs nothing else and prints on A4: boxes for what was read, cautions before the step that they
@@ -10,9 +12,8 @@ import { runSheetStyle } from './runSheetStyle.ts'
  */
 export function runSheetHtml(sheet: OrderedSheet, answers: readonly JudgedAnswer[] = []): string {
   const given = new Map(answers.map((answer) => [answer.id, answer]))
-  const { title, subtitle, foreword, parts, totals } = sheet
+  const { title, subtitle, foreword, parts } = sheet
   const numbered = new Map(parts.flatMap(({ entries }) => entries).map(({ id }, i) => [id, i + 1]))
-  const total = `About ${hours(totals.time)} and ${printQuantity(totals.distance, 'length', { digits: 2 })} of sliding, all together.`
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -31,7 +32,7 @@ export function runSheetHtml(sheet: OrderedSheet, answers: readonly JudgedAnswer
 </header>
 <section class="summary" aria-label="Before you begin">
 ${foreword.map((text) => `<p>${escapeHtml(text)}</p>`).join('\n')}
-<p>${escapeHtml(total)}</p>
+<p>${escapeHtml(sheetTotal(sheet))}</p>
 <p class="fill">Sample <span></span> Replicate <span></span> Date <span></span> By <span></span></p>
 </section>
 ${parts.map((part) => partHtml(part, { numbered, given, sheet })).join('\n')}
@@ -65,13 +66,6 @@ function entryHtml({ id, cautions, text, check }: SheetEntry, { given }: Context
   return `<li id="step-${escapeHtml(id)}">${warned}<p>${escapeHtml(text)}</p>${box}</li>`
 }
 
-function boxText(answer: JudgedAnswer | undefined, dimension: 'yes' | Parameters<typeof printQuantity>[1]): string {
-  if (answer === undefined || answer.value === null) return ''
-  const sign = answer.state === 'within' ? '✓ ' : '✗ '
-  if (typeof answer.value === 'boolean' || dimension === 'yes') return `${sign}${answer.value === true ? 'yes' : 'no'}`
-  return `${sign}${printQuantity(answer.value, dimension, { digits: 4 })}`
-}
-
 function sweepHtml({ sweep }: OrderedSheet): string {
   const cell = (value: string): string => `<td class="right">${escapeHtml(value)}</td>`
   const rows = sweep.map(
@@ -86,7 +80,3 @@ ${rows.join('\n')}
 </tbody></table></div>
 `
 }
-
-/** Minutes under two hours, hours above. */
-const hours = (seconds: number): string =>
-  seconds < 7200 ? `${Math.ceil(seconds / 60)} min` : `${Number((seconds / 3600).toPrecision(2))} h`

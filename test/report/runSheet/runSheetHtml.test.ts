@@ -1,62 +1,13 @@
 import { expect, test } from 'vitest'
-import type { JudgedAnswer, OrderedSheet } from '../../../src/core/terms/index.ts'
+import type { JudgedAnswer } from '../../../src/core/terms/index.ts'
 import { runSheetHtml } from '../../../src/report/index.ts'
+import { inventedSheet } from './inventedSheet.ts'
 
 /** Numbers are held to their units by blanks that do not break. */
 const htmlOf = (...args: Parameters<typeof runSheetHtml>): string =>
   runSheetHtml(...args).replace(/[\u00a0\u202f]/g, ' ')
 
-const sheet: OrderedSheet = {
-  title: 'Lacquer <A> & "B"',
-  subtitle: 'steel on lacquer, dry, 2 N',
-  foreword: ['The manual comes first.'],
-  parts: [
-    {
-      name: 'zeroes',
-      heading: 'Zeroes',
-      entries: [
-        {
-          id: 'forceZero',
-          cautions: ['The stage moves.'],
-          text: 'Zero the axial force.',
-          check: {
-            read: 'axial force',
-            dimension: 'force',
-            low: -0.003,
-            high: 0.003,
-            accept: '-3 mN to 3 mN',
-            otherwise: 'Zero again.',
-          },
-          duration: 60,
-          distance: 0,
-        },
-      ],
-    },
-    {
-      name: 'sweep',
-      heading: 'Sweep',
-      entries: [
-        {
-          id: 'sweep',
-          cautions: [],
-          text: 'Run the steps.',
-          check: {
-            read: 'all steps ran',
-            dimension: 'yes',
-            low: null,
-            high: null,
-            accept: 'yes',
-            otherwise: 'Note which.',
-          },
-          duration: 600,
-          distance: 3,
-        },
-      ],
-    },
-  ],
-  sweep: [{ step: 1, slidingSpeed: 1e-3, angularVelocity: 1 / 15, dwell: 94, turns: 1 }],
-  totals: { time: 660, distance: 3 },
-}
+const sheet = inventedSheet
 
 test('the caution stands before its step, the box and its range after it', () => {
   const html = htmlOf(sheet)

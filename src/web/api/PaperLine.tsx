@@ -23,6 +23,11 @@ export function PaperLine<T>({ paper, what }: { readonly paper: PaperHold<T>; re
         {phase === 'kept' && version === 0 ? ' nothing yet' : ''}
       </p>
       {refusal !== undefined && <Refused refusal={refusal} />}
+      {phase === 'refused' && (
+        <button type="button" onClick={paper.again}>
+          Try again
+        </button>
+      )}
       {takenFrom !== null && (
         <p className="notice" role="status">
           {takenFrom.by === '' ? 'Somebody' : takenFrom.by} changed {what} meanwhile; this is now version{' '}

@@ -1,11 +1,8 @@
 import { useSyncExternalStore } from 'react'
+import type { ChangedEvent } from '../../server/contract/index.ts'
 
-/** Something kept has changed, here or in another tab or by somebody else. */
-export interface KeptChange {
-  readonly study?: string
-  readonly record?: string
-  readonly by?: string
-}
+/** Something kept has changed, here or in another tab or by somebody else; nothing is said where only a beat was heard. */
+export type KeptChange = Partial<ChangedEvent>
 
 let lost = false
 let source: EventSource | undefined
@@ -26,7 +23,7 @@ export function connectionLost(): void {
   setLost(true)
   source?.close()
   source = undefined
-  timer ??= setTimeout(knock, 1000)
+  if (timer === undefined) timer = setTimeout(knock, 1000)
 }
 
 export const connectionSeen = (): void => setLost(false)

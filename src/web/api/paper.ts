@@ -1,10 +1,10 @@
 import { onChange, onReturn } from './connection.ts'
 import type { Paper, PaperState } from './paperState.ts'
 import { Away, Refusal, request } from './request.ts'
-import { forgetUnsaved, keepUnsaved, readUnsaved } from './unsaved.ts'
+import { forgetUnsaved, keepUnsaved, takeUnsaved } from './unsaved.ts'
 import { writer } from './writer.ts'
 
-/** Pause in typing or dragging after which a change is sent. */
+/** Pause in typing or dragging after which a change is sent, ms. */
 const pause = 500
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
@@ -14,6 +14,7 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
  * somebody else wrote. Components use `usePaper`.
  */
 export class PaperDesk<T> {
+  readonly path: string
   private state: PaperState<T> = {
     phase: 'reading',
     content: null,
@@ -26,7 +27,6 @@ export class PaperDesk<T> {
   private why = ''
   private timer: ReturnType<typeof setTimeout> | undefined
   private readonly listeners = new Set<() => void>()
-  readonly path: string
 
   constructor(path: string) {
     this.path = path
@@ -46,26 +46,28 @@ export class PaperDesk<T> {
   readonly edit = (content: T, why = ''): void => {
     this.why = why
     keepUnsaved(this.path, { content, after: this.state.version, why })
-    this.put({ content, phase: this.state.phase === 'superseded' ? 'superseded' : 'unsaved' })
-    if (this.state.phase !== 'superseded') this.later()
+    const open = this.state.phase === 'superseded'
+    this.put({ content, phase: open ? 'superseded' : 'unsaved' })
+    if (!open) this.later()
   }
 
   /** Gives up what was typed here for the newer version. */
   readonly takeTheirs = (): void => {
     const { theirs } = this.state
-    if (theirs === null) return
-    forgetUnsaved(this.path)
-    this.settle(theirs, null)
+    if (theirs !== null) this.settle(theirs, null)
   }
 
   /** Knowingly writes what stands here over the newer version; that one stays in the history. */
   readonly writeOver = (): void => {
     const { theirs, content } = this.state
-    if (theirs === null || content === null) return
+    if (theirs === null) return
     this.put({ version: theirs.version, theirs: null, phase: 'unsaved' })
     keepUnsaved(this.path, { content, after: theirs.version, why: this.why })
     void this.send()
   }
+
+  /** Sends once more what was refused. */
+  readonly again = (): void => void this.send()
 
   /** The notice of a newer version has been read. */
   readonly seen = (): void => this.put({ takenFrom: null })
@@ -76,6 +78,7 @@ export class PaperDesk<T> {
   }
 
   private settle(paper: Paper<T>, takenFrom: Paper<T> | null): void {
+    forgetUnsaved(this.path)
     this.kept = paper.content
     const { content, version } = paper
     this.put({ phase: 'kept', content, version, theirs: null, takenFrom, refusal: undefined })
@@ -87,40 +90,44 @@ export class PaperDesk<T> {
     try {
       paper = await request<Paper<T>>(this.path)
     } catch (error) {
-      if (error instanceof Away) return this.readAlone()
-      if (!(error instanceof Refusal)) throw error
-      if (error.problem.status !== 404) return this.put({ refusal: error })
-      paper = { version: 0, content: null as T, by: '', why: '', at: '' } // no version yet: null stands for no paper
+      if (error instanceof Away) await this.readAlone()
+      else if (!(error instanceof Refusal)) throw error
+      else if (error.problem.status === 404)
+        await this.compare(noPaper as Paper<T>) // null stands for no paper
+      else this.put({ refusal: error })
+      return
     }
-    this.compare(paper)
+    await this.compare(paper)
   }
 
   /** The server is away: what was typed before is here all the same. */
-  private readAlone(): void {
-    const unsaved = readUnsaved(this.path)
+  private async readAlone(): Promise<void> {
+    const unsaved = await takeUnsaved(this.path)
     if (this.state.phase !== 'reading' || unsaved === undefined) return
     this.why = unsaved.why
     this.put({ phase: 'waiting', content: unsaved.content as T, version: unsaved.after })
   }
 
-  private compare(paper: Paper<T>): void {
+  private async compare(paper: Paper<T>): Promise<void> {
+    if (this.state.phase === 'reading') await this.begin(paper)
     const { phase, version } = this.state
-    if (phase === 'saving') return
-    if (phase === 'reading') {
-      const unsaved = readUnsaved(this.path)
-      if (unsaved === undefined || same(unsaved.content, paper.content)) {
-        forgetUnsaved(this.path)
-        return this.settle(paper, null)
-      }
-      this.why = unsaved.why
-      const current = unsaved.after === paper.version
-      this.put({ content: unsaved.content as T, version: unsaved.after, phase: current ? 'unsaved' : 'superseded' })
-      if (current) return this.later()
-      return this.put({ theirs: paper })
+    if (phase === 'saving' || phase === 'reading' || paper.version <= version) return
+    if (phase === 'kept') this.settle(paper, same(paper.content, this.kept) ? null : paper)
+    else this.put({ phase: 'superseded', theirs: paper })
+  }
+
+  /** The first reading: takes up what was left unsaved. */
+  private async begin(paper: Paper<T>): Promise<void> {
+    const unsaved = await takeUnsaved(this.path)
+    if (this.state.phase !== 'reading') return
+    if (unsaved === undefined || same(unsaved.content, paper.content)) {
+      this.settle(paper, null)
+      return
     }
-    if (paper.version <= version) return
-    if (phase === 'kept') return this.settle(paper, same(paper.content, this.kept) ? null : paper)
-    this.put({ phase: 'superseded', theirs: paper })
+    this.why = unsaved.why
+    this.kept = paper.content
+    this.put({ content: unsaved.content as T, version: unsaved.after, phase: 'unsaved' })
+    if (unsaved.after === paper.version) this.later()
   }
 
   private later(): void {
@@ -130,7 +137,10 @@ export class PaperDesk<T> {
 
   private async send(): Promise<void> {
     clearTimeout(this.timer)
-    if (this.state.phase === 'saving') return this.later()
+    if (this.state.phase === 'saving') {
+      this.later()
+      return
+    }
     const { content, version } = this.state
     this.put({ phase: 'saving', refusal: undefined })
     try {
@@ -149,7 +159,8 @@ export class PaperDesk<T> {
     this.kept = content
     if (same(this.state.content, content)) {
       forgetUnsaved(this.path)
-      return this.put({ phase: 'kept', version: paper.version })
+      this.put({ phase: 'kept', version: paper.version })
+      return
     }
     // Typed on while it was under way.
     keepUnsaved(this.path, { content: this.state.content, after: paper.version, why: this.why })
@@ -158,15 +169,16 @@ export class PaperDesk<T> {
   }
 
   private notSent(error: unknown): void {
-    if (error instanceof Away) return this.put({ phase: 'waiting' })
     if (!(error instanceof Refusal)) {
       this.put({ phase: 'waiting' })
-      throw error
+      if (!(error instanceof Away)) throw error
+      return
     }
     const current = error.problem.current as Paper<T> | undefined // the contract of 412
-    if (error.problem.status === 412 && current !== undefined) {
-      return this.put({ phase: 'superseded', theirs: current })
-    }
-    this.put({ phase: 'refused', refusal: error })
+    if (error.problem.status === 412 && current) this.put({ phase: 'superseded', theirs: current })
+    else this.put({ phase: 'refused', refusal: error })
   }
 }
+
+/** Stands where no version has been kept yet. */
+const noPaper: Paper<unknown> = { version: 0, content: null, by: '', why: '', at: '' }

@@ -1,20 +1,13 @@
-import type { Problem } from '../../core/terms/index.ts'
+import type { ProblemDetails } from '../../server/contract/index.ts'
 import { connectionLost, connectionSeen } from './connection.ts'
 
-/** What the server says when it refuses (RFC 9457), with our problems beside: what, where, mend. */
-export interface ProblemDetails {
-  readonly title: string
-  readonly status: number
-  readonly detail?: string
-  readonly problems?: readonly Problem[]
-  /** The paper as it stands now, where somebody wrote in between. */
-  readonly current?: unknown
-}
+/** What the server says when it refuses (RFC 9457); what stands between us and the server may say less. */
+export type SaidProblem = Pick<ProblemDetails, 'title' | 'status'> & Partial<ProblemDetails>
 
 /** The server understood and refused. Show `problem` where its cause is, with `<Refused>`. */
 export class Refusal extends Error {
-  readonly problem: ProblemDetails
-  constructor(problem: ProblemDetails) {
+  readonly problem: SaidProblem
+  constructor(problem: SaidProblem) {
     super(problem.detail ?? problem.title)
     this.problem = problem
   }
@@ -60,11 +53,11 @@ export async function request<T>(path: string, options: RequestOptions = {}): Pr
   return (text === '' ? undefined : JSON.parse(text)) as T // the contract's type, held by the server's own tests
 }
 
-function problemFrom(text: string, { status, statusText }: Response): ProblemDetails {
+function problemFrom(text: string, { status, statusText }: Response): SaidProblem {
   try {
     const found: unknown = JSON.parse(text)
     if (typeof found === 'object' && found !== null && 'title' in found) {
-      return { status, ...(found as Omit<ProblemDetails, 'status'>) } // RFC 9457: a title is there, all else is optional
+      return { status, ...(found as Omit<SaidProblem, 'status'>) } // RFC 9457: a title is there, all else is optional
     }
   } catch {
     // Not JSON: whatever stood between us and the server wrote it.

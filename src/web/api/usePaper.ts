@@ -24,12 +24,13 @@ export interface PaperHold<T> extends PaperState<T> {
   readonly takeTheirs: () => void
   readonly writeOver: () => void
   readonly seen: () => void
+  readonly again: () => void
 }
 
 /** A kept document and the ways to change it. Show `<PaperLine>` beside what is edited: it says how the saving stands. */
 export function usePaper<T>(path: string): PaperHold<T> {
   const desk = deskAt<T>(path)
   const state = useSyncExternalStore(desk.listen, desk.now)
-  const { edit, takeTheirs, writeOver, seen } = desk
-  return { ...state, edit, takeTheirs, writeOver, seen }
+  const { edit, takeTheirs, writeOver, seen, again } = desk
+  return { ...state, edit, takeTheirs, writeOver, seen, again }
 }

@@ -1,4 +1,5 @@
 import { type FormEvent, type ReactNode, useState } from 'react'
+import type { StudiesAnswer } from '../../server/contract/index.ts'
 import { refresh, useKept } from '../api/kept.ts'
 import { Refusal, request } from '../api/request.ts'
 import type { LabView, StudyBrief } from '../api/study.ts'
@@ -17,8 +18,8 @@ interface HomeProps {
 /** The lab: its studies, and a place to begin one. */
 export function Home({ find, keys }: HomeProps): ReactNode {
   const lab = useKept<LabView>('/api/lab')
-  const list = useKept<readonly StudyBrief[] | { readonly studies: readonly StudyBrief[] }>('/api/studies')
-  const studies = list.value === undefined ? [] : 'studies' in list.value ? list.value.studies : list.value
+  const list = useKept<StudiesAnswer>('/api/studies')
+  const studies = list.value?.studies ?? []
   return (
     <>
       <header className="top">
@@ -38,12 +39,10 @@ export function Home({ find, keys }: HomeProps): ReactNode {
           {studies.map(({ id, name, records }) => (
             <li key={id}>
               <Link to={{ study: id }}>{name}</Link>
-              {typeof records === 'number' && (
-                <span className="quiet">
-                  {' '}
-                  {records} {records === 1 ? 'record' : 'records'}
-                </span>
-              )}
+              <span className="quiet">
+                {' '}
+                {records} {records === 1 ? 'record' : 'records'}
+              </span>
             </li>
           ))}
         </ul>

@@ -11,8 +11,8 @@ export function stationSigns(study: StudyView): Readonly<Record<StationName, Sta
   const asked = version(study, 'question') > 0
   const ticked = version(study, 'runSheet') > 0
   const decided = version(study, 'decision') > 0
-  const remarks = records.some((record) => (record.remarks ?? []).some(({ count }) => count > 0))
-  const reduced = records.length > 0 && records.every(({ state }) => state === 'done' || state === 'reduced')
+  const remarks = records.some((record) => record.remarks.some(({ count, weight }) => count > 0 && weight !== 'note'))
+  const reduced = records.length > 0 && records.every(({ state }) => state === 'reduced')
   return {
     ask: asked ? 'disc' : 'ring',
     plan: asked ? (records.length > 0 || ticked ? 'disc' : 'half') : 'ring',

@@ -1,7 +1,8 @@
-import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef, useState } from 'react'
+import { type KeyboardEvent, type ReactNode, useRef, useState } from 'react'
 import { type Dimension, printQuantity } from '../../core/quantity/index.ts'
 import { QuantityField } from './QuantityField.tsx'
-import { dragged, type Stepping, stepped } from './step.ts'
+import { type Stepping, stepped } from './step.ts'
+import { useScrub } from './useScrub.ts'
 
 export interface QuantityProps {
   /** What is changed, for the ear and the hint: "axial force". */
@@ -19,63 +20,37 @@ export interface QuantityProps {
   readonly digits?: number
   /** Print in this unit always. */
   readonly unit?: string
+  /** As somebody typed it, where that is worth keeping; without it the most readable unit. */
+  readonly text?: string
+  /** Words around the number: (three) => "three", such as a count in letters. */
+  readonly spell?: (value: number) => string
   /** A reason why this value cannot be, though it lies in the range. */
   readonly refuse?: (value: number) => string | undefined
-  /** A value that a person settled on. Confirming a default gives the value that stood there. */
-  readonly change: (value: number) => void
+  /** A value that a person settled on, with the text that was typed. Confirming a default gives the value that stood there. */
+  readonly change: (value: number, text?: string) => void
   /** The value under a moving hand, for pictures to follow; undefined when the hand leaves. Without it there is no drag. */
   readonly preview?: (value: number | undefined) => void
 }
-
-/** Pixels before a press becomes a drag. */
-const threshold = 4
 
 /** A quantity in a sentence: click or Enter to edit, arrows to step, drag sideways to scrub. */
 export function Quantity(props: QuantityProps): ReactNode {
   const { name, value, dimension, least, most, assumed = false, even, digits = 4, unit, change, preview } = props
   const [editing, setEditing] = useState(false)
-  const hand = useRef<{ x: number; value: number; moved: boolean } | null>(null)
   const place = useRef<HTMLSpanElement>(null)
   const how: Stepping = { by: even === undefined ? 'log' : 'even', size: even ?? least, least, most }
-  const print = (one: number): string => printQuantity(one, dimension, { digits, unit })
-
-  const step = (count: number): void => {
-    const next = stepped(value, count, how)
-    if (next !== value && props.refuse?.(next) === undefined) change(next)
-  }
+  const scrub = useScrub({ value, how, refuse: props.refuse, change, preview, press: () => setEditing(true) })
+  const print = (one: number): string =>
+    one === value && props.text !== undefined ? props.text : printQuantity(one, dimension, { digits, unit })
   const keyDown = (event: KeyboardEvent): void => {
-    const far = event.shiftKey ? 10 : 1
+    const count = steps[event.key]
     if (event.key === 'Enter' || event.key === ' ') setEditing(true)
-    else if (event.key === 'ArrowUp' || event.key === 'ArrowRight') step(far)
-    else if (event.key === 'ArrowDown' || event.key === 'ArrowLeft') step(-far)
-    else return
+    else if (count === undefined) return
+    else {
+      const next = stepped(value, count * (event.shiftKey ? 10 : 1), how)
+      if (next !== value && props.refuse?.(next) === undefined) change(next)
+    }
     event.preventDefault()
     event.stopPropagation()
-  }
-  const down = (event: PointerEvent<HTMLSpanElement>): void => {
-    if (event.button !== 0) return
-    hand.current = { x: event.clientX, value, moved: false }
-    event.currentTarget.setPointerCapture(event.pointerId)
-  }
-  const reached = (event: PointerEvent): number | undefined => {
-    const held = hand.current
-    if (held === null || preview === undefined) return undefined
-    if (!held.moved && Math.abs(event.clientX - held.x) < threshold) return undefined
-    held.moved = true
-    const next = dragged(held.value, event.clientX - held.x, how)
-    return props.refuse?.(next) === undefined ? next : undefined
-  }
-  const up = (event: PointerEvent): void => {
-    const next = reached(event)
-    const moved = hand.current?.moved === true
-    hand.current = null
-    if (!moved) return setEditing(true)
-    preview?.(undefined)
-    if (next !== undefined) change(next)
-  }
-  const cancel = (): void => {
-    hand.current = null
-    preview?.(undefined)
   }
   if (editing) {
     const leave = (how: 'keys' | 'away'): void => {
@@ -85,7 +60,6 @@ export function Quantity(props: QuantityProps): ReactNode {
     return <QuantityField {...props} print={print} how={how} leave={leave} />
   }
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a number field of the browser knows no units and no decimal comma
     <span
       ref={place}
       role="spinbutton"
@@ -96,17 +70,16 @@ export function Quantity(props: QuantityProps): ReactNode {
       aria-valuemin={least}
       aria-valuemax={Number.isFinite(most) ? most : undefined}
       aria-valuetext={print(value)}
-      title={`${name}${assumed ? ' (a default: confirm or change it)' : ''}: click to edit, arrows to step${preview === undefined ? '' : ', drag sideways'}`}
+      title={hint(name, assumed, preview !== undefined)}
       onKeyDown={keyDown}
-      onPointerDown={down}
-      onPointerMove={(event) => {
-        const next = reached(event)
-        if (next !== undefined) preview?.(next)
-      }}
-      onPointerUp={up}
-      onPointerCancel={cancel}
+      {...scrub}
     >
-      {print(value)}
+      {props.spell?.(value) ?? print(value)}
     </span>
   )
 }
+
+const steps: Readonly<Record<string, number | undefined>> = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }
+
+const hint = (name: string, assumed: boolean, drags: boolean): string =>
+  `${name}${assumed ? ' (a default: confirm or change it)' : ''}: click to edit, arrows to step${drags ? ', drag sideways' : ''}`

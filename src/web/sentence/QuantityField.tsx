@@ -36,10 +36,14 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
   const keep = (how: 'keys' | 'away'): void => {
     if (over.current) return
     const found = read(text)
-    if (!found.ok) return setReason(found.reason)
+    if (!found.ok) {
+      setReason(found.reason)
+      return
+    }
     end(how)
     // Unchanged text keeps the exact value, which has more digits than are printed.
-    change(text.trim() === print(value) ? value : found.value)
+    if (text.trim() === print(value)) change(value)
+    else change(found.value, withUnit(text, print(value)).trim())
   }
   const typed = (next: string): void => {
     setText(next)

@@ -30,7 +30,10 @@ export const noteChange = (change: Change): void =>
 /** Takes back the last change; key z. */
 export function undo(): void {
   const last = state.done.at(-1)
-  if (last === undefined) return put({ ...state, said: 'Nothing to undo.' })
+  if (last === undefined) {
+    put({ ...state, said: 'Nothing to undo.' })
+    return
+  }
   put({ done: state.done.slice(0, -1), undone: [...state.undone, last], said: `Undone: ${last.words}` })
   last.undo()
 }
@@ -38,7 +41,10 @@ export function undo(): void {
 /** Does the last undone change again; key Shift+z. */
 export function redo(): void {
   const last = state.undone.at(-1)
-  if (last === undefined) return put({ ...state, said: 'Nothing to do again.' })
+  if (last === undefined) {
+    put({ ...state, said: 'Nothing to do again.' })
+    return
+  }
   put({ done: [...state.done, last], undone: state.undone.slice(0, -1), said: `Done again: ${last.words}` })
   last.redo()
 }

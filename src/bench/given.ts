@@ -1,4 +1,4 @@
-import type { ReduceOptions } from '../core/terms/index.ts'
+import type { MovedWindow, ReduceOptions } from '../core/terms/index.ts'
 import type { ColumnAnswers, ReadOptions, SetupFile } from '../io/index.ts'
 
 /** What was said about a record's columns and dialect beside its setup; a kept mapping as it was then, not by its name alone. */
@@ -9,6 +9,8 @@ export interface Given {
   readonly reading: SaidReading
   /** Options that go before those of the setup. */
   readonly options: Partial<ReduceOptions>
+  /** Windows that somebody moved, in order of their steps. */
+  readonly windows?: readonly MovedWindow[]
 }
 
 /** Nothing was said: the setup and the program decide. */
@@ -18,15 +20,16 @@ export const nothingGiven: Given = { reading: {}, options: {} }
  * As much of it as was said, for the origin of a result; undefined where nothing was. Names stand in one order, whatever
  * order they were said in: a store may sort them, and the result must come out the same.
  */
-export const givenInOrigin = ({ reading, options }: Given): object | undefined => filled({ reading, options })
+export const givenInOrigin = ({ reading, options, windows = [] }: Given): object | undefined =>
+  filled({ reading, options, windows: windows.length === 0 ? undefined : windows })
 
 /** What `givenInOrigin` wrote, out of the options of a kept result. */
 export function givenFromOrigin(options: Readonly<Record<string, unknown>>): Given {
   const { given } = options
   if (!isRecord(given)) return nothingGiven
   // Written by `givenInOrigin` alone, and covered by the checksum that is the id of the result.
-  const { reading, options: said } = given as Partial<Given>
-  return { reading: reading ?? {}, options: said ?? {} }
+  const { reading, options: said, windows } = given as Partial<Given>
+  return { reading: reading ?? {}, options: said ?? {}, ...(windows === undefined ? {} : { windows }) }
 }
 
 /** How to read the record: what was said goes before the columns of the setup, and both before a kept mapping. */

@@ -34,7 +34,7 @@ export async function reduceSource(said: ReduceSource, outside: Outside): Promis
 function reduceRead(record: RawRecord, { file, setup, given }: ReduceSource, outside: Outside): Outcome<ReducedRecord> {
   const options: ReduceOptions = { ...reduceDefaults, ...setup.setup.options, ...given.options }
   const whole = { ...setup.setup, options }
-  const reduction = reduceRecord(record.channels, whole)
+  const reduction = reduceRecord(record.channels, whole, given.windows)
   if (!reduction.ok) return failed(...reduction.problems.map((problem) => inFile(problem, file)))
   const { rows, columns, dialect, preamble } = record
   const said = givenInOrigin(given)

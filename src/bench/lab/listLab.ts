@@ -1,6 +1,6 @@
 import { done, type Outcome, type Outside } from '../../core/terms/index.ts'
 import type { HistoryEntry, KeptRecord, KeptResult, Lab, Titled } from '../../store/index.ts'
-import { currentOf } from './currentResult.ts'
+import { countingResult } from './currentResult.ts'
 import { inLab } from './inLab.ts'
 import type { LabCall } from './labCall.ts'
 
@@ -51,7 +51,13 @@ export async function listedRecords(lab: Lab, filter: ListFilter): Promise<Outco
   const results = await lab.results.list()
   if (!results.ok) return results
   const ofRecord = Map.groupBy(results.value, ({ origin }) => origin.raw)
-  return done(records.value.map((record) => ({ record, result: currentOf(ofRecord.get(record.id) ?? [], record) })))
+  const listed: ListedRecord[] = []
+  for (const record of records.value) {
+    const result = await countingResult(lab, record, ofRecord.get(record.id) ?? [])
+    if (!result.ok) return result
+    listed.push({ record, result: result.value })
+  }
+  return done(listed)
 }
 
 /** The history of a lab, oldest first. */

@@ -1,6 +1,6 @@
 import { done, type Outcome, type Outside } from '../../core/terms/index.ts'
 import type { KeptRecord, KeptResult, Lab, Titled } from '../../store/index.ts'
-import { currentOf } from './currentResult.ts'
+import { countingResult } from './currentResult.ts'
 import { inLab } from './inLab.ts'
 import type { LabCall } from './labCall.ts'
 import { type ListedRecord, listedRecords } from './listLab.ts'
@@ -45,10 +45,12 @@ async function shownRecord(lab: Lab, record: KeptRecord): Promise<Outcome<ShownR
   if (!versions.ok) return versions
   const results = await lab.results.list({ record: record.id })
   if (!results.ok) return results
-  const current = currentOf(results.value, record)
-  const shown = { kind: 'record', record, versions: versions.value, results: results.value, current } as const
-  if (current === undefined) return done({ ...shown, read: undefined })
-  const read = await readKept(lab, current)
+  const current = await countingResult(lab, record, results.value)
+  if (!current.ok) return current
+  const told = { versions: versions.value, results: results.value, current: current.value }
+  const shown = { kind: 'record', record, ...told } as const
+  if (current.value === undefined) return done({ ...shown, read: undefined })
+  const read = await readKept(lab, current.value)
   return read.ok ? done({ ...shown, read: read.value }) : read
 }
 

@@ -1,6 +1,6 @@
 import { done, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
 import type { KeptRecord, KeptResult, Lab } from '../../store/index.ts'
-import { currentOf } from './currentResult.ts'
+import { countingResult } from './currentResult.ts'
 import { inLab } from './inLab.ts'
 import type { LabCall } from './labCall.ts'
 import { namedRecords } from './named.ts'
@@ -39,18 +39,34 @@ export const verifyLab = (args: VerifyArgs, call: LabCall, outside: Outside): Pr
       ...args,
     })
     if (!verified.ok) return verified
-    const ofRecord = Map.groupBy(results.value, ({ origin }) => origin.raw)
+    const notReduced = await withoutResult(lab, records.value, results.value)
+    if (!notReduced.ok) return notReduced
     return done({
       ...{ where: lab.where, program: outside.program },
       ...{ records: raws, setups, results: checked.value.results },
       ...verified.value,
-      notReduced: records.value.filter((record) => currentOf(ofRecord.get(record.id) ?? [], record) === undefined),
+      notReduced: notReduced.value,
       findings: [
         ...problems.map((problem) => damage(problem, records.value, results.value)),
         ...verified.value.findings,
       ],
     })
   })
+
+async function withoutResult(
+  lab: Lab,
+  records: readonly KeptRecord[],
+  results: readonly KeptResult[],
+): Promise<Outcome<KeptRecord[]>> {
+  const ofRecord = Map.groupBy(results, ({ origin }) => origin.raw)
+  const without: KeptRecord[] = []
+  for (const record of records) {
+    const result = await countingResult(lab, record, ofRecord.get(record.id) ?? [])
+    if (!result.ok) return result
+    if (result.value === undefined) without.push(record)
+  }
+  return done(without)
+}
 
 async function resultsOf(lab: Lab, records: readonly string[] | undefined): Promise<Outcome<readonly KeptResult[]>> {
   if (records === undefined) return lab.results.list()

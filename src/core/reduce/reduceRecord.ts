@@ -1,6 +1,7 @@
 import { fixtureGeometry } from '../fixture/index.ts'
 import type {
   Channels,
+  MovedWindow,
   Outcome,
   Point,
   Problem,
@@ -16,6 +17,7 @@ import { pooledRipple } from './estimate/recordRipple.ts'
 import { residualOf } from './estimate/residualOf.ts'
 import { stepRows } from './estimate/stepRows.ts'
 import { type GapTrend, gapTrend } from './gapTrend.ts'
+import { type MovedStep, movedSteps } from './movedSteps.ts'
 import { barePoint, isRippleSeen, keptFrom, type PointContext, rippleAmplitude } from './point.ts'
 import { meanAcceleration, pointOf, torqueFloorOf } from './pointRemarks.ts'
 import { recordRemarks } from './recordRemarks.ts'
@@ -30,16 +32,23 @@ import { torqueBlank } from './zero/torqueBlank.ts'
 /**
  * From the channels of a record to points with uncertainties, remarks and the window that may be believed: zeroes and
  * blank, inertia, segmentation, warm-up cut, whole turns, ratio of means with autocorrelated errors. What the record
- * lacks and the setup does not say comes back as problems.
+ * lacks and the setup does not say comes back as problems. Windows that a person moved count as they are.
  */
-export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reduction> {
+export function reduceRecord(
+  channels: Channels,
+  setup: Setup,
+  windows: readonly MovedWindow[] = [],
+): Outcome<Reduction> {
   const missing = missingChannels(channels, setup)
   if (missing.length > 0) return failed(...missing)
   const options: ReduceOptions = { ...reduceDefaults, ...setup.options }
   const geometry = fixtureGeometry(setup.fixture)
   const source = signalSource(channels, setup, geometry)
   const { how, stretches } = segment(channels, source, options)
-  const { steps, load } = contactState(stretches, source, setup)
+  const { steps: found, load } = contactState(stretches, source, setup)
+  const moved = movedIn(windows, { channels, setup, source })
+  if (!moved.ok) return moved
+  const steps = found.map((step) => moved.value.find(({ begin }) => begin === step.from)?.step ?? step)
   const slides = steps.filter((step) => step.kind === 'slide')
   const { blank, inertia } = torqueBlank(steps, source, setup.rig.inertia)
   const corrections = { forceZero: forceZero(steps, source), blank, inertia: inertia ?? 0 }
@@ -51,12 +60,13 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     settleTolerance: options.settleTolerance,
     orders,
     cutWarmUp: how !== 'ramp',
+    asTheyAre: new Set(moved.value.map(({ step }) => step.from)),
   })
   const gapTrends = record.steps.map(gapTrend)
   const gapRunOut = largestRunOut(record, gapTrends)
   const { sampleInterval } = source
   const common = { setup, options, ...rowContext, record, sampleInterval, gapTrends, gapRunOut }
-  const points = pointsOf(source, common)
+  const points = pointsOf(source, common).map((point) => withMove(point, moved.value))
   const context = {
     ...common,
     lever: geometry.lever,
@@ -78,6 +88,21 @@ export function reduceRecord(channels: Channels, setup: Setup): Outcome<Reductio
     window: believableWindow(points, context),
     remarks: recordRemarks({ source, corrections, setup, options, points, load, wantsTurns }),
   })
+}
+
+/** What the program finds by itself says from where a window was moved. */
+function movedIn(
+  windows: readonly MovedWindow[],
+  { channels, setup, source }: { channels: Channels; setup: Setup; source: SignalSource },
+): Outcome<readonly MovedStep[]> {
+  if (windows.length === 0) return done([])
+  const own = reduceRecord(channels, setup)
+  return own.ok ? movedSteps(windows, own.value, source) : own
+}
+
+function withMove(point: Point, moved: readonly MovedStep[]): Point {
+  const own = moved.find(({ step }) => step.from === point.rows.from)
+  return own === undefined ? point : { ...point, remarks: [...point.remarks, own.remark] }
 }
 
 function pointsOf(source: SignalSource, common: Omit<PointContext, 'index' | 'residual' | 'tail'>): Point[] {

@@ -20,22 +20,31 @@ export interface RecordFriction {
   readonly noise: SharedNoise
 }
 
+interface FrictionOptions {
+  readonly settleTolerance: number
+  readonly orders: readonly number[]
+  readonly cutWarmUp: boolean
+  /** First rows of steps from which nothing is cut: a person moved their windows. */
+  readonly asTheyAre?: ReadonlySet<number>
+}
+
 /**
  * Friction of all steps of a record together: first a round to learn ripple and noise from settled rows, then the
  * warm-up cut with the ripple taken off, then the estimate of each step with what the others say.
  */
 export function recordFriction(
   raw: readonly StepRows[],
-  { settleTolerance, orders, cutWarmUp }: { settleTolerance: number; orders: readonly number[]; cutWarmUp: boolean },
+  { settleTolerance, orders, cutWarmUp, asTheyAre }: FrictionOptions,
 ): RecordFriction {
+  const held = raw.map(({ step }) => !cutWarmUp || asTheyAre?.has(step.from) === true)
   const settled = raw.map((rows) => (cutWarmUp ? settledFrom(rows.speed, rows.step.target, settleTolerance) : 0))
-  const starts = settled.map((from, s) => from ?? Math.floor(raw[s].speed.length / 5))
+  const starts = settled.map((from, s) => (held[s] ? 0 : (from ?? Math.floor(raw[s].speed.length / 5))))
   // Noise and ripple are learned where no warm-up is left, or its trace would pass for correlation.
-  const late = starts.map((from, s) => (cutWarmUp ? Math.max(from, Math.floor(raw[s].speed.length / 3)) : from))
+  const late = starts.map((from, s) => (held[s] ? from : Math.max(from, Math.floor(raw[s].speed.length / 3))))
   const all = cutWarmUp ? referred(raw, late) : raw
   const first = learn(all, late, { orders, forceRipple: [] })
   const warm = cutWarmUp ? warmUps(all, { starts, late, first }) : []
-  const cut = starts.map((from, s) => from + (warm[s] ?? 0))
+  const cut = starts.map((from, s) => from + (held[s] ? 0 : (warm[s] ?? 0)))
   const second = learn(all, cut, { orders, forceRipple: forceRippleOf(first) })
   const speeds = raw.map((rows, s) => speedFrom(rows, cutWarmUp ? late[s] : cut[s]))
   const steps = all.map((rows, s): StepResult => {

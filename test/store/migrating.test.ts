@@ -144,7 +144,9 @@ test.for(engines)('a lab from before there were papers is copied and brought up 
     const opened = await openedLab(there, backup)
     expect(value(await opened.records.list())).toEqual(records)
     const own = { subject: 'lab', subjectId: 'lab', kind: 'liquid', name: 'oat-drink' } as const
-    expect(value(await opened.keepPaper({ ...own, content: {}, after: 0 }, change(2)))).toMatchObject({ end: 'kept' })
+    expect(value(await opened.keepPaper({ ...own, content: {}, after: 0 }, change(2)))).toMatchObject({
+      end: 'kept',
+    })
     await opened.close()
   }
 })

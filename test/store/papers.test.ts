@@ -38,7 +38,10 @@ describe.each(engines)('papers on $name', ({ place: newPlace }) => {
 
   test('takes a version only from somebody who saw the latest, and shows that one', async () => {
     const { lab } = await labWithStudy(await newPlace())
-    expect(value(await lab.keepPaper(question(1, 1), change(3)))).toEqual({ end: 'superseded', paper: undefined })
+    expect(value(await lab.keepPaper(question(1, 1), change(3)))).toEqual({
+      end: 'superseded',
+      paper: undefined,
+    })
     value(await lab.keepPaper(question(1, 0), change(3)))
     const late = value(await lab.keepPaper(question(2, 0), change(4)))
     expect(late).toMatchObject({ end: 'superseded', paper: { version: 1, content: 1 } })

@@ -1,5 +1,5 @@
 // A record to a friction curve with its band, side by side with what somebody writes with pandas and scipy:
-// npm run bench -- --rows 1000000 --long 10000000 --rounds 7
+// npm run speed -- --rows 1000000 --long 10000000 --rounds 7
 
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'

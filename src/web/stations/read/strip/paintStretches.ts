@@ -63,7 +63,10 @@ function mark(
 ): void {
   const palette = palettes[look]
   const bar = { ...area, top: area.top + 3, bottom: area.bottom - 3 }
-  if (kind !== 'accepted' && kind !== 'notFitted') return tone(context, { kind, look, area })
+  if (kind !== 'accepted' && kind !== 'notFitted') {
+    tone(context, { kind, look, area })
+    return
+  }
   context.fillStyle = palette.accent
   fill(context, bar)
   if (kind === 'accepted' || bar.right - bar.left < 3) return

@@ -1,9 +1,10 @@
 import type { RecordStretch } from '../../../../core/terms/index.ts'
 import type { PaletteName } from '../../../../figure/index.ts'
-import type { Envelopes } from './envelopes.ts'
+import type { Envelopes, Piece } from './envelopes.ts'
 import { type StripLayout, stripLayout } from './layout.ts'
 import { paintStrip } from './paintStrip.ts'
 import { PixelColumns } from './paintTrace.ts'
+import { readingAt } from './reading.ts'
 import { type StripScene, stripScene } from './stripScene.ts'
 import { type Limits, panned, span, type View, zoomed } from './view.ts'
 
@@ -27,6 +28,7 @@ export class StripEngine {
   #layout: StripLayout
   #scene: StripScene | undefined
   #frame = 0
+  #pieces: readonly Piece[] = []
 
   constructor(
     canvas: HTMLCanvasElement,
@@ -61,6 +63,13 @@ export class StripEngine {
     return this.#view.from + ((x - left) / (right - left)) * span(this.#view)
   }
 
+  /** What is there at a time, in words. */
+  readingAt(time: number): string {
+    const { stretches } = this.#given
+    const names = this.#layout.panels.map(({ name }) => name)
+    return readingAt(time, { pieces: this.#pieces, names, stretches })
+  }
+
   /** Place of a time, in pixels from the strip's left edge. */
   placeOf(time: number): number {
     const { left, right } = this.#layout
@@ -75,7 +84,7 @@ export class StripEngine {
   }
 
   zoom(factor: number, at: number = (this.#view.from + this.#view.to) / 2): void {
-    this.look(zoomed(this.#view, factor, at, this.limits))
+    this.look(zoomed(this.#view, { factor, at }, this.limits))
   }
 
   /** Moves by a share of what is in sight. */
@@ -117,6 +126,7 @@ export class StripEngine {
     const density = globalThis.devicePixelRatio
     const pixels = (this.#layout.right - this.#layout.left) * density
     const pieces = this.#envelopes.pieces(this.#view, pixels)
+    this.#pieces = pieces
     paintStrip(context, { scene: this.#scene, view: this.#view, pieces, palette, density, lit, columns: this.#columns })
   }
 

@@ -9,7 +9,11 @@ export interface View {
 export const span = ({ from, to }: View): Second => to - from
 
 /** The view with `factor` times its span (under 1: closer), the time `at` staying where it is; held to the whole record. */
-export function zoomed(view: View, factor: number, at: Second, { whole, shortest }: Limits): View {
+export function zoomed(
+  view: View,
+  { factor, at }: { readonly factor: number; readonly at: Second },
+  { whole, shortest }: Limits,
+): View {
   const wanted = Math.min(span(whole), Math.max(shortest, factor * span(view)))
   const share = span(view) > 0 ? (at - view.from) / span(view) : 0.5
   const from = at - share * wanted

@@ -1,32 +1,8 @@
-import { limitsIn, type PlanLimit, type PlanWindow, planLimitWords } from '../../core/plan/index.ts'
+import { hardestLimit, type PlanLimit, type PlanWindow, planLimitWords } from '../../core/plan/index.ts'
 import { fromSi, readableUnit } from '../../core/quantity/index.ts'
 import { plotScale } from './plotScale.ts'
 
 const labelWidth = 9
-
-/** Which limit a cell shows where several are broken: those that nobody can move come first. */
-const told: readonly PlanLimit[] = [
-  'forceTooLow',
-  'forceTooHigh',
-  'speedTooLow',
-  'speedTooHigh',
-  'torqueCeiling',
-  'torqueFloor',
-  'tiltingMoment',
-  'edgeTension',
-  'pressure',
-  'coating',
-  'wear',
-  'turns',
-  'uncertainty',
-  'distance',
-  'time',
-]
-
-const limitOf = (mask: number): PlanLimit | undefined => {
-  const broken = limitsIn(mask)
-  return told.find((limit) => broken.includes(limit))
-}
 
 /**
  * The window in characters: load up, speed to the right, both on logarithms. `·` can be measured, `o` is the planned load and its
@@ -44,7 +20,7 @@ export function windowPicture(
   const letters = new Set<PlanLimit>()
   const lines = Array.from(forces, (_, j) => {
     const cells = Array.from(speeds, (speed, i) => {
-      const limit = limitOf(broken[j * speeds.length + i])
+      const limit = hardestLimit(broken[j * speeds.length + i])
       if (j === rowOfPlan && limit === undefined && speed >= planned.slowest / 1.02 && speed <= planned.fastest * 1.02)
         return 'o'
       if (limit === undefined) return unicode ? '·' : '.'

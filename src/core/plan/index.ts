@@ -10,6 +10,7 @@ export {
 export { type FilledQuestion, fillFromTables } from './fillFromTables.ts'
 export { type FlashAtFastest, flashAtFastest } from './flashAtFastest.ts'
 export { frictionAt, type PredictedFriction } from './frictionAt.ts'
+export { type FrictionLimits, frictionLimits } from './frictionLimits.ts'
 export {
   type FailedAssumption,
   type HeldAgainstPlan,
@@ -21,7 +22,7 @@ export {
 export { judgedAnswers, strangeAnswers } from './judgedAnswers.ts'
 export { type LayerBeside, layerBeside } from './layerBeside.ts'
 export { planBasis } from './planBasis.ts'
-export { limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
+export { hardestLimit, limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
 export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'
 export { type PlannedPoint, plannedPoints } from './plannedPoints.ts'
 export { asProblem, type Plan, planOf } from './planOf.ts'
@@ -30,6 +31,7 @@ export { logAxis, measurableRun, measurableShare, type PlanWindow, planWindow, t
 export { type PredictedUncertainty, pointUncertainty } from './pointUncertainty.ts'
 export { type FilmModel, type FrictionModel, frictionModel } from './predictedFriction.ts'
 export type { Ask, BodyBears, Deciding, ExpectedFriction, ExpectedNoise, PlanQuestion } from './question.ts'
+export { type AskKind, askKinds } from './question.ts'
 export { type QuestionFault, questionFaults } from './questionFaults.ts'
 export { type RegimeAnswer, regimeAnswer, type SpeedInterval } from './regimeAnswer.ts'
 export {
@@ -39,6 +41,7 @@ export {
   replicatesNeeded,
   smallestDifference,
 } from './replicates.ts'
+export { replicatesAgainstLimit } from './replicatesAgainstLimit.ts'
 export { type OrderedRun, type OrderQuestion, runOrder, usualCheckEvery } from './runOrder.ts'
 export { runSheetOf } from './runSheetOf.ts'
 export { compliantUnder, fewestPerDecade, roundWithin, type Suggestion, suggest } from './suggestion.ts'

@@ -27,6 +27,31 @@ export const bitOf = (limit: PlanLimit): number => 1 << planLimits.indexOf(limit
 export const limitsIn = (mask: number): readonly PlanLimit[] =>
   planLimits.filter((limit) => (mask & bitOf(limit)) !== 0)
 
+/** From the hardest to move to the easiest: what the rig cannot do, what the bodies do not bear, what more time would mend. */
+const hardestFirst: readonly PlanLimit[] = [
+  'forceTooLow',
+  'forceTooHigh',
+  'speedTooLow',
+  'speedTooHigh',
+  'torqueCeiling',
+  'torqueFloor',
+  'tiltingMoment',
+  'edgeTension',
+  'pressure',
+  'coating',
+  'wear',
+  'turns',
+  'uncertainty',
+  'distance',
+  'time',
+]
+
+/** The limit of a mask that is hardest to move: what a picture shows where several forbid a cell. undefined for a free cell. */
+export function hardestLimit(mask: number): PlanLimit | undefined {
+  const broken = limitsIn(mask)
+  return hardestFirst.find((limit) => broken.includes(limit))
+}
+
 /** The words and the sign by which people know a limit. */
 export const planLimitWords: Readonly<Record<PlanLimit, { readonly words: string; readonly sign: string }>> = {
   torqueFloor: { words: 'torque too small for the wanted uncertainty', sign: 'f' },

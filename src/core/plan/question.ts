@@ -51,8 +51,22 @@ export interface ExpectedNoise {
   readonly tilt: number
 }
 
+/**
+ * What kind of answer is wanted. `rank` an order of samples · `limit` friction kept under or over a value · `regimes` where
+ * boundary, mixed and film friction begin · `feel` a difference that hand or mouth notices · `last` how far it slides until worn.
+ */
+export const askKinds = ['rank', 'limit', 'regimes', 'feel', 'last'] as const
+
+/** Name of one such kind. */
+export type AskKind = (typeof askKinds)[number]
+
 /** What a person wants to know and is ready to spend. */
 export interface Ask {
+  /** `rank` where nothing is said. */
+  readonly kind?: AskKind
+  /** Of the kind `limit`: the friction that must be kept, and on which side of it. */
+  readonly frictionLimit?: Ratio
+  readonly limitSide?: 'atMost' | 'atLeast'
   readonly slowest: MetrePerSecond
   readonly fastest: MetrePerSecond
   /** Loads that come into question; those that the rig can hold where nothing is said. */

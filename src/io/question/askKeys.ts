@@ -20,6 +20,26 @@ export const askKeys: Section = {
   required: true,
   about: 'What is wanted and what it may cost.',
   keys: {
+    kind: {
+      is: 'choice',
+      choices: ['rank', 'limit', 'regimes', 'feel', 'last'],
+      example: 'rank',
+      default: 'rank',
+      about:
+        'Kind of answer: an order of samples, a limit kept, where the regimes begin, a difference that is felt, or how long it lasts.',
+    },
+    frictionLimit: quantityKey(
+      'ratio',
+      { above: 0, most: 10 },
+      { example: '0.25', about: 'Of the kind "limit": the friction that must be kept.' },
+    ),
+    limitSide: {
+      is: 'choice',
+      choices: ['at most', 'at least'],
+      example: 'at most',
+      default: 'at most',
+      about: 'Of the kind "limit": on which side of it friction must stay.',
+    },
     slowest: quantityKey('velocity', anySpeed, {
       example: '0.1 mm/s',
       required: true,

@@ -1,6 +1,7 @@
 import {
   type Ask,
   askDefaults,
+  askKinds,
   type BodyBears,
   type Deciding,
   decidingDefaults,
@@ -67,7 +68,9 @@ function ask(values: RunValues, setup: Setup): Ask {
   const axialForce = values.maybe('ask.axialForce') ?? setup.run.axialForce
   const least = values.number('ask.leastForce', setup.rig.axialForce.floor ?? usualForces.least)
   const most = values.number('ask.mostForce', setup.rig.axialForce.ceiling ?? usualForces.most)
+  const kind = values.has('ask.kind') ? askKinds.find((one) => one === values.text('ask.kind')) : undefined
   const numbers = [
+    'frictionLimit',
     'uncertainty',
     'perDecade',
     'turns',
@@ -85,6 +88,10 @@ function ask(values: RunValues, setup: Setup): Ask {
   return {
     ...askDefaults,
     ...given(values, 'ask', numbers),
+    ...(kind === undefined ? {} : { kind }),
+    ...(values.has('ask.limitSide')
+      ? { limitSide: values.text('ask.limitSide') === 'at least' ? ('atLeast' as const) : ('atMost' as const) }
+      : {}),
     slowest: values.number('ask.slowest'),
     fastest: values.number('ask.fastest'),
     leastForce: least,

@@ -13,6 +13,11 @@ export const questionKeys: Section = {
       example: 'Which lacquer lets the drawer slide easier?',
       about: 'The question in one sentence.',
     },
+    assumed: {
+      is: 'text',
+      example: 'ask.uncertainty, pair.lower.thickness',
+      about: 'Keys whose values nobody has confirmed yet, with commas between them. The bench keeps this list.',
+    },
     ask: askKeys,
     bears: bearsKeys,
     expected: expectedKeys,

@@ -1,6 +1,7 @@
 export * from './bounded.ts'
 export * from './breakaway.ts'
 export * from './channels.ts'
+export * from './comparison.ts'
 export * from './curve.ts'
 export * from './doubt.ts'
 export * from './fixtureOutline.ts'

@@ -5,10 +5,21 @@ import { printable } from './show/printable.ts'
 import { factChangesInWords } from './show/thingInWords.ts'
 
 /** What a correction changed, for machines or for people. */
-export function answerAmended({ before, after, brief }: Amended, json: boolean): string {
-  if (json) return `${JSON.stringify({ schemaVersion, before, after, brief: brief ?? null }, null, 2)}\n`
+export function answerAmended({ before, after, brief, answers }: Amended, json: boolean): string {
+  if (json)
+    return `${JSON.stringify({ schemaVersion, before, after, brief: brief ?? null, answers: answers ?? null }, null, 2)}\n`
   const name = `${shortId(after.id)}  ${printable(after.name)}`
   const reduced = brief === undefined ? '' : `Reduced with this setup: ${briefInWords(brief)}.\n`
-  if (before.version === after.version) return `${name}: nothing differs, version ${after.version} stays.\n${reduced}`
-  return `${name}, version ${after.version}: ${factChangesInWords(before, after)}.\n${reduced}`
+  const sheet = answersInWords(answers)
+  if (before.version === after.version && answers?.isNew === true) return `${name}\n${reduced}${sheet}`
+  if (before.version === after.version)
+    return `${name}: nothing differs, version ${after.version} stays.\n${reduced}${sheet}`
+  return `${name}, version ${after.version}: ${factChangesInWords(before, after)}.\n${reduced}${sheet}`
+}
+
+function answersInWords(answers: Amended['answers']): string {
+  if (answers === undefined) return ''
+  return answers.isNew
+    ? `Run sheet kept, version ${answers.version}; it stands in the report of the record.\n`
+    : `The run sheet is the one that was kept already, version ${answers.version}.\n`
 }

@@ -1,4 +1,4 @@
-export { type QuestionFile, readAnswers, readQuestion } from './question/index.ts'
+export { answeredSheet, type QuestionFile, readAnsweredSheet, readAnswers, readQuestion } from './question/index.ts'
 export {
   fixtureKindsWritten,
   readSetup,

@@ -23,6 +23,7 @@ export const sectionNames = [
   'pair',
   'rig',
   'conditions',
+  'asFound',
   'zeroes',
   'method',
   'record',

@@ -1,7 +1,9 @@
 import type {
   Curve,
+  JudgedAnswer,
   Metre,
   Newton,
+  OrderedSheet,
   Origin,
   Pascal,
   ReduceOptions,
@@ -68,6 +70,14 @@ export interface BudgetPart {
   readonly share: number
 }
 
+/** A filled run sheet, its answers judged, with who kept it and on which day. */
+export interface ReportAsFound {
+  readonly sheet: OrderedSheet
+  readonly answers: readonly JudgedAnswer[]
+  readonly by: string
+  readonly on: string
+}
+
 /** What people say; none of it is needed. */
 export interface ReportTexts {
   readonly question?: string
@@ -82,6 +92,8 @@ export interface ReportTexts {
   /** Day of the measurement, 2026-11-25. */
   readonly measured?: string
   readonly notes?: ReportNotes
+  /** The filled run sheet that was kept with the record. */
+  readonly asFound?: ReportAsFound
   /** SHA-256 of the result as it is kept. */
   readonly result?: Sha256
   /** How to recompute it; "kufe verify RECORD" where nobody says otherwise. */

@@ -1,5 +1,6 @@
 import { type ReportContent, type ReportSection, sectionNames } from './reportContent.ts'
 import type { ReportInput } from './reportInput.ts'
+import { asFoundSection } from './sections/asFoundSection.ts'
 import { budgetSection } from './sections/budgetSection.ts'
 import { cautionsSection } from './sections/cautionsSection.ts'
 import { completenessSection } from './sections/completenessSection.ts'
@@ -25,6 +26,7 @@ const sections: Readonly<Record<(typeof sectionNames)[number], SectionOf>> = {
   pair: pairSection,
   rig: rigSection,
   conditions: conditionsSection,
+  asFound: asFoundSection,
   zeroes: zeroesSection,
   method: methodSection,
   record: recordSection,

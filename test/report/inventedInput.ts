@@ -1,5 +1,6 @@
 import type { Curve, Point, ReduceOptions, Reduction, Remark } from '../../src/core/terms/index.ts'
 import type { ReportFigure, ReportInput } from '../../src/report/index.ts'
+import { inventedSheet } from './runSheet/inventedSheet.ts'
 
 // Invented values, nobody measured them: a workshop that picks a lacquer for wooden drawer runners.
 
@@ -215,6 +216,21 @@ export const inventedInput = (changes: Partial<ReportInput> = {}): ReportInput =
     author: 'A. Nother',
     date: '2026-11-25',
     notes: { cleaning: 'Wiped with isopropanol and used within an hour.' },
+    asFound: {
+      sheet: inventedSheet,
+      answers: [
+        {
+          id: 'forceZero',
+          value: 0.01,
+          state: 'outside',
+          sentence: 'axial force: 10 mN. Zero again.',
+          note: 'draught',
+        },
+        { id: 'sweep', value: null, state: 'open', sentence: '' },
+      ],
+      by: 'AN',
+      on: '2026-11-25',
+    },
   },
   ...changes,
 })

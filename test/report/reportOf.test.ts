@@ -24,11 +24,27 @@ test('leaves out what has nothing to say, and says where a question or a remark 
     }),
   )
   expect(bare.sections.map(({ name }) => name)).toEqual(
-    sectionNames.filter((name) => name !== 'record' && name !== 'curve'),
+    sectionNames.filter((name) => !['record', 'curve', 'asFound'].includes(name)),
   )
   expect(section('remarks', bare)?.blocks).toEqual([{ kind: 'paragraph', text: 'Nothing was found to remark on.' }])
   expect(section('question', bare)?.blocks[0]).toMatchObject({ text: expect.stringMatching(/^No question/) })
   expect(bare).toMatchObject({ author: null, date: null })
+})
+
+test('what was found at the rig: counts, what lay outside, every check with its reading', () => {
+  const blocks = section('asFound')?.blocks ?? []
+  expect(blocks[0]).toMatchObject({
+    text: 'None of two checks came out as wanted, one did not, one is not answered. Run sheet “Lacquer <A> & "B"”, kept by AN on 2026-11-25.',
+  })
+  expect(blocks[1]).toEqual({ kind: 'list', items: ['Axial force: 10 mN. Zero again.'] })
+  expect(blocks[2]).toMatchObject({
+    table: {
+      rows: [
+        ['axial force', '-3 mN to 3 mN', '✗ 10 mN', 'draught'],
+        ['all steps ran', 'yes', '–', ''],
+      ],
+    },
+  })
 })
 
 test('numbers figures and tables as they come', () => {

@@ -1,11 +1,20 @@
-import { done, failed, type Outcome, type Outside, type ReduceOptions } from '../../core/terms/index.ts'
+import {
+  type AnsweredSheet,
+  done,
+  failed,
+  type Outcome,
+  type Outside,
+  type ReduceOptions,
+  type Sha256,
+} from '../../core/terms/index.ts'
 import type { RecordFacts } from '../../store/index.ts'
 import type { Given } from '../given.ts'
 import { type ReadingArgs, readingOf } from '../readingOf.ts'
 import type { OnAdd } from './addEvents.ts'
+import { keepAnswers, readAnswersFile } from './answers.ts'
 import { inLab } from './inLab.ts'
 import { type Keeping, keepFiles } from './keepFiles.ts'
-import type { LabCall } from './labCall.ts'
+import { changeNow, type LabCall } from './labCall.ts'
 import { idsOf, type Names } from './namedThings.ts'
 import type { FileToKeep } from './readyFile.ts'
 import { recordFiles } from './recordFiles.ts'
@@ -29,6 +38,8 @@ export interface AddWords {
 export interface AddArgs extends AddWords {
   /** Files and folders. */
   readonly paths: readonly string[]
+  /** File with the filled run sheet, where there is one record. */
+  readonly answers?: string
 }
 
 export interface Added {
@@ -51,10 +62,26 @@ export async function addRecords(
   const { files, aside, problems } = recordFiles(args.paths)
   for (const problem of problems) onAdd({ what: 'refused', file: problem.place.file ?? '', problems: [problem] })
   if (files.length === 0 && problems.length === 0) return failed(nothingFound(args.paths, aside))
+  const filled = answersFor(args.answers, files)
+  if (!filled.ok) return filled
   return inLab(call, outside, async (lab) => {
     const keeping: Keeping = { lab, call, given: words.value, names: args.names, outside, onAdd }
-    const reduced = await addFiles(files, args, keeping)
-    return reduced.ok ? done({ aside }) : reduced
+    const kept: Sha256[] = []
+    const noting: Keeping = {
+      ...keeping,
+      onAdd: (event) => {
+        if (event.what === 'kept' || event.what === 'known') kept.push(event.record.id)
+        onAdd(event)
+      },
+    }
+    const reduced = await addFiles(files, args, noting)
+    if (!reduced.ok) return reduced
+    if (filled.value !== undefined && kept.length === 1) {
+      const sheet = { record: kept[0], filled: filled.value, change: changeNow(call, outside) }
+      const answers = await keepAnswers(lab, sheet)
+      if (!answers.ok) return answers
+    }
+    return done({ aside })
   })
 }
 
@@ -80,6 +107,19 @@ export async function addFiles(files: readonly string[], words: AddWords, keepin
   })
   const kept = await keepFiles(toKeep, keeping)
   return kept.ok ? reduceKept(kept.value, keeping, words.threads) : kept
+}
+
+/** The filled run sheet; a sheet belongs to one record. */
+function answersFor(answers: string | undefined, files: readonly string[]): Outcome<AnsweredSheet | undefined> {
+  if (answers === undefined) return done(undefined)
+  if (files.length === 1) return readAnswersFile(answers)
+  return failed({
+    kind: 'answersForOne',
+    class: 'wrongUse',
+    place: { file: answers },
+    what: `A run sheet belongs to one record, and here are ${files.length}.`,
+    mend: 'Add the records one by one, or attach their sheets afterwards: kufe amend RECORD --answers FILE --why "…".',
+  })
 }
 
 const nothingFound = (paths: readonly string[], aside: number) => ({

@@ -1,5 +1,6 @@
 import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
 import type { Change, KeptRecord, Lab, RecordFacts } from '../../store/index.ts'
+import { keepAnswers, readAnswersFile } from './answers.ts'
 import type { Brief } from './brief.ts'
 import { inLab } from './inLab.ts'
 import { changeNow, type LabCall } from './labCall.ts'
@@ -15,6 +16,8 @@ export interface AmendArgs {
   readonly word: string
   /** File with the setup that is right; undefined leaves it. */
   readonly setup?: string
+  /** File with the filled run sheet of the record. */
+  readonly answers?: string
   readonly names: Names
   readonly facts: Omit<Facts, 'study' | 'sample' | 'setup'>
 }
@@ -25,6 +28,8 @@ export interface Amended {
   readonly after: KeptRecord
   /** Of the result with the setup that was named; undefined where the setup stays. */
   readonly brief: Brief | undefined
+  /** Version of the filled run sheet that was named; undefined where none was. */
+  readonly answers: { readonly version: number; readonly isNew: boolean } | undefined
 }
 
 /**
@@ -37,6 +42,8 @@ export async function amendRecord(args: AmendArgs, call: LabCall, outside: Outsi
   if (!ids.ok) return ids
   const setup = args.setup === undefined ? done(undefined) : readSetupText(args.setup)
   if (!setup.ok) return setup
+  const filled = args.answers === undefined ? done(undefined) : readAnswersFile(args.answers)
+  if (!filled.ok) return filled
   return inLab(call, outside, async (lab): Promise<Outcome<Amended>> => {
     const found = await namedRecord(lab, args.word)
     if (!found.ok) return found
@@ -50,7 +57,12 @@ export async function amendRecord(args: AmendArgs, call: LabCall, outside: Outsi
     if (!kept.ok) return kept
     const facts = { ...args.facts, ...ids.value, setup: setup.value?.sha256 }
     const after = await corrected(lab, { before, facts, names: args.names, change })
-    return after.ok ? done({ before, after: after.value, brief: anew.value?.result.brief }) : after
+    if (!after.ok) return after
+    const sheet = { record: before.id, filled: filled.value, change }
+    const answers =
+      sheet.filled === undefined ? done(undefined) : await keepAnswers(lab, { ...sheet, filled: sheet.filled })
+    if (!answers.ok) return answers
+    return done({ before, after: after.value, brief: anew.value?.result.brief, answers: answers.value })
   })
 }
 

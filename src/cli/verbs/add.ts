@@ -5,6 +5,10 @@ import { changingCall } from '../labOptions.ts'
 import { addReduceOptions, addTableOptions } from '../readingOptions.ts'
 import type { Desk, Verb } from '../verb.ts'
 
+interface Options extends AddOptions {
+  readonly answers?: string
+}
+
 export const addVerb: Verb = {
   name: 'add',
   summary: 'keep records in a lab, reduced and fitted',
@@ -24,19 +28,24 @@ export const addVerb: Verb = {
       'replicate of the first record; the next ones count up',
     )
     addReduceOptions(addTableOptions(command))
+      .optionsGroup('Run sheet:')
+      .option(
+        '--answers <file>',
+        'the filled run sheet (JSON, as "kufe plan" writes it) of the one record that is added',
+      )
       .optionsGroup('Answer:')
       .option('--json', 'answer for machines: what became of each file, as JSON')
-      .action((paths: readonly string[], options: AddOptions) => run((desk) => added(paths, options, desk)))
+      .action((paths: readonly string[], options: Options) => run((desk) => added(paths, options, desk)))
   },
 }
 
-async function added(paths: readonly string[], options: AddOptions, desk: Desk): Promise<number> {
+async function added(paths: readonly string[], options: Options, desk: Desk): Promise<number> {
   const json = options.json === true
   const call = await changingCall(options, desk)
   if (!call.ok) return complain(call.problems, desk, json)
   const { addRecords } = await import('../../bench/lab/index.ts')
   const answer = new AddAnswer(desk, json)
-  const words = { ...addArgs(options, desk), paths }
+  const words = { ...addArgs(options, desk), paths, answers: options.answers }
   const done = await addRecords(words, call.value, { outside: desk.outside, onAdd: answer.onAdd })
   return done.ok ? answer.end(done.value) : complain(done.problems, desk, json)
 }

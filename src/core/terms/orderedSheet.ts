@@ -66,3 +66,9 @@ export interface JudgedAnswer extends SheetAnswer {
   /** What was read and what it means, in words. */
   readonly sentence: string
 }
+
+/** A sheet with what was answered: what is kept with a record and what its report prints. */
+export interface AnsweredSheet {
+  readonly sheet: OrderedSheet
+  readonly answers: readonly SheetAnswer[]
+}

@@ -37,6 +37,16 @@ export function readAnswers(text: string, fileName: string, sheet: OrderedSheet)
     const node = source.value.behind(valueNode)
     const inner = isMap(node) ? source.value.behind(node.get('value', true)) : node
     const note = isMap(node) ? node.get('note') : undefined
+    const strange = isMap(node) ? node.items.find(({ key }) => !/^(value|note)$/.test(String(key))) : undefined
+    if (strange !== undefined) {
+      const what = `"${String(strange.key)}" is none of value and note.`
+      complain(keyNode, {
+        kind: 'keyUnknown',
+        what,
+        mend: 'Put a note with a comma into quotes: note: "oval, along the track".',
+      })
+      continue
+    }
     const read = readValue(isScalar(inner) ? String(inner.value ?? '').trim() : '', check)
     if (!read.ok) complain(inner ?? keyNode, read.complaint)
     else answers.push({ id: name, value: read.value, ...(note === undefined ? {} : { note: String(note) }) })

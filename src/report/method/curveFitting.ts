@@ -1,6 +1,6 @@
-import type { Curve } from '../../core/terms/index.ts'
-import { endInWords, modelFormulas, modelWords } from '../words/curveWords.ts'
-import { counted, percent, small } from '../words/printed.ts'
+import { type Curve, modelWords } from '../../core/terms/index.ts'
+import { endInWords, modelFormulas } from '../words/curveWords.ts'
+import { counted, inWords, percent, small } from '../words/printed.ts'
 import type { Done } from './done.ts'
 
 /** Which family was fitted to which points, how the member was chosen, and how sure the band is. */
@@ -12,7 +12,7 @@ export function curveFitting({ curve, reduction }: Done): string {
       ? 'all steps'
       : `the ${counted(curve.points, 'step')} that may be used; ${counted(out, 'step was', 'steps were')} left out, see Remarks`
   if (curve.model === null)
-    return `No curve was fitted: ${curve.points} of ${counted(reduction.points.length, 'step')} may be used, too few for any.`
+    return `No curve was fitted: ${inWords(curve.points)} of ${counted(reduction.points.length, 'step')} may be used, too few for any.`
   return [
     `A family of curves was fitted to ln µ of ${left}, by weighted least squares with the own uncertainties of the points and their degrees of freedom.`,
     choice(curve),

@@ -1,9 +1,9 @@
-import type { Curve } from '../../core/terms/index.ts'
+import { type Curve, modelWords } from '../../core/terms/index.ts'
 import type { RegimeNames } from '../../figure/index.ts'
 import type { ReportBlock } from '../reportContent.ts'
 import type { ReportInput } from '../reportInput.ts'
-import { featureInWords, inReadableUnit, modelFormulas, modelWords, regimesOf } from '../words/curveWords.ts'
-import { capital, decimals, percent } from '../words/printed.ts'
+import { featureInWords, inReadableUnit, modelFormulas, regimesOf } from '../words/curveWords.ts'
+import { capital, counted, decimals, percent } from '../words/printed.ts'
 import { figureNamed } from './figureNamed.ts'
 import type { Numbering } from './numbering.ts'
 import type { SectionOf } from './sectionOf.ts'
@@ -82,7 +82,7 @@ function choiceTable({ choices, extraScatter, chiSquared, degreesOfFreedom }: Cu
   const squares =
     chiSquared === null
       ? ''
-      : `Weighted sum of squares of the chosen member ${Number(chiSquared.toPrecision(3))} on ${degreesOfFreedom} degrees of freedom, by own uncertainty alone.`
+      : `Weighted sum of squares of the chosen member ${Number(chiSquared.toPrecision(3))} on ${counted(degreesOfFreedom, 'degree')} of freedom, by own uncertainty alone.`
   const scatter = extraScatter > 0 ? `Scatter between steps beyond it: ${percent(extraScatter)} of friction.` : ''
   return numbers.table({
     caption: 'Members of the curve family by weight.',

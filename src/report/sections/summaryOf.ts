@@ -14,7 +14,8 @@ export const summaryOf = (input: ReportInput): readonly string[] =>
   ].filter((sentence) => sentence !== '')
 
 function featuresInWords({ curve, setup }: ReportInput): string {
-  const known = (curve?.features ?? []).filter(({ value }) => value !== null)
+  // What the data bound on neither side is no news; the table of features says so.
+  const known = (curve?.features ?? []).filter(({ value, low, high }) => value !== null && (low ?? high) !== null)
   if (known.length === 0) return ''
   return `From the fitted curve, with 95 % intervals: ${listed(known.map((feature) => `${featureInWords(feature, regimesOf(setup))} ${valueInWords(feature)}`))}.`
 }

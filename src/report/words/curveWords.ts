@@ -3,15 +3,6 @@ import type { CurveModelName, Feature, FitEnd, Setup } from '../../core/terms/in
 import { dryRegimes, type RegimeNames, wetRegimes } from '../../figure/index.ts'
 import { plain, significant } from './printed.ts'
 
-/** Members of the curve family as people call them. */
-export const modelWords: Readonly<Record<CurveModelName, string>> = {
-  plateau: 'plateau',
-  powerLaw: 'power law',
-  stribeck: 'Stribeck curve, level at the slow end',
-  stribeckSloped: 'Stribeck curve, sloped at the slow end',
-  stribeckExponential: 'plateau, exponential fall and viscous rise',
-}
-
 /** Their formulas, v being the sliding speed. */
 export const modelFormulas: Readonly<Record<CurveModelName, string>> = {
   plateau: 'µ = h',

@@ -3,14 +3,9 @@ import { type Dimension, printMeasured, printQuantity } from '../../core/quantit
 /** A hyphen before a digit is a minus. */
 const withMinus = (text: string): string => text.replace(/-(?=\d)/g, '−')
 
-/**
- * A quantity with three digits: enough for a sentence, the tables hold more. It is rounded before its unit is chosen, so that
- * 0.99999 mm/s is 1 mm/s; not so a temperature, whose degrees count from elsewhere.
- */
-export const printed = (value: number, dimension: Dimension, digits = 3): string => {
-  const rounded = dimension === 'temperature' ? value : Number(value.toPrecision(digits))
-  return withMinus(printQuantity(rounded, dimension, { digits }))
-}
+/** A quantity with three digits: enough for a sentence, the tables hold more. */
+export const printed = (value: number, dimension: Dimension, digits = 3): string =>
+  withMinus(printQuantity(value, dimension, { digits }))
 
 /** A share as a percentage with two digits. */
 export const percent = (share: number): string => withMinus(`${Number((100 * share).toPrecision(2))} %`)

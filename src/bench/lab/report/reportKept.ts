@@ -2,6 +2,7 @@ import { done, type Outcome } from '../../../core/terms/index.ts'
 import { type ReportContent, type ReportTexts, reportOf } from '../../../report/index.ts'
 import type { KeptRecord, KeptResult, Lab } from '../../../store/index.ts'
 import { reportInput } from '../../reportInput.ts'
+import { type AsFound, answersOf } from '../answers.ts'
 import { readKept } from '../readKept.ts'
 import { withChannels } from '../withChannels.ts'
 import type { ReportWords } from './reportWords.ts'
@@ -33,13 +34,22 @@ export async function reportTexts(
 ): Promise<Outcome<ReportTexts>> {
   const study = record.study === null ? done(undefined) : await lab.studies.get(record.study)
   if (!study.ok) return study
+  const found = await answersOf(lab, record.id)
+  if (!found.ok) return found
   return done({
     ...words,
     date: words.date ?? result.change.at.slice(0, 10),
     study: study.value?.title,
     replicate: record.replicate ?? undefined,
     measured: record.day ?? undefined,
+    ...(found.value === undefined ? {} : { asFound: asFoundIn(found.value) }),
     result: result.sha256,
     recompute: `kufe verify ${record.id.slice(0, 12)}`,
   })
 }
+
+const asFoundIn = ({ sheet, answers, change }: AsFound): ReportTexts['asFound'] => ({
+  ...{ sheet, answers },
+  by: change.who,
+  on: change.at.slice(0, 10),
+})

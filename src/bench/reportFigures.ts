@@ -5,6 +5,8 @@ import type { ChannelName, Channels, Metre } from '../core/terms/index.ts'
 import {
   budgetFigure,
   curveFigure,
+  enlargesContact,
+  type FixtureFigureData,
   fixtureFigure,
   type PaletteName,
   remarksFigure,
@@ -30,17 +32,18 @@ export function reportFigures(
 ): readonly ReportFigure[] {
   const { setup, reduction, curve } = reduced
   const { points, window } = reduction
+  const fixture: FixtureFigureData = {
+    title: 'Fixture',
+    outline: fixtureOutline(setup.fixture),
+    axialForce: setup.run.axialForce,
+    contactRadius: contactRadius ?? undefined,
+  }
+  const views = enlargesContact(fixture)
+    ? 'from the side, from above, and one contact enlarged'
+    : 'from the side and from above'
   return [
-    figure('fixture', 'The fixture to scale: from the side, from above, and one contact enlarged.', (options) =>
-      fixtureFigure(
-        {
-          title: 'Fixture',
-          outline: fixtureOutline(setup.fixture),
-          axialForce: setup.run.axialForce,
-          contactRadius: contactRadius ?? undefined,
-        },
-        { ...options, viewHeight: 150 },
-      ),
+    figure('fixture', `The fixture to scale: ${views}.`, (options) =>
+      fixtureFigure(fixture, { ...options, viewHeight: 150 }),
     ),
     ...recordFigures(reduced, channels),
     figure(

@@ -1,17 +1,8 @@
 import type { RegimeNames } from '../../bench/index.ts'
 import { fromSi, printQuantity, readableUnit } from '../../core/quantity/index.ts'
-import type { Curve, CurveModelName, Feature, FitEnd } from '../../core/terms/index.ts'
+import { type Curve, type Feature, type FitEnd, modelWords } from '../../core/terms/index.ts'
 import { textTable } from './textTable.ts'
 import { wrap } from './wrap.ts'
-
-/** Members of the curve family as people call them. */
-const modelWords: Readonly<Record<CurveModelName, string>> = {
-  plateau: 'a plateau',
-  powerLaw: 'a power law',
-  stribeck: 'Stribeck curve, level at the slow end',
-  stribeckSloped: 'Stribeck curve, sloped at the slow end',
-  stribeckExponential: 'plateau, exponential fall and viscous rise',
-}
 
 type Named = Pick<Feature, 'name'>
 

@@ -1,5 +1,5 @@
 import { chiSquaredQuantile } from '../stats/index.ts'
-import type { Remark } from '../terms/index.ts'
+import { modelWords, type Remark } from '../terms/index.ts'
 import type { MemberFit } from './fitMember.ts'
 import { innerName, innerValue } from './innerNames.ts'
 import { squaresByOwn } from './weighedFits.ts'
@@ -64,7 +64,7 @@ function atBounds({ member, parameters, held }: MemberFit): readonly Remark[] {
       seen: value,
       limit: value,
       unit: words === 'x0' ? 'm/s' : '',
-      sentence: `${words} of ${member.name} lies at its bound: the data do not hold it.`,
+      sentence: `${words} of “${modelWords[member.name]}” lies at its bound: the data do not hold it.`,
       next: 'Take it as not known; steps further out or closer together would hold it.',
     }
   })

@@ -1,3 +1,4 @@
+import { modelWords } from '../terms/index.ts'
 import { canHave, type FeatureName } from './curveFeature.ts'
 import type { CurveMember, Reach } from './curveMember.ts'
 import type { MemberFit } from './fitMember.ts'
@@ -85,7 +86,7 @@ function noSuchBranch(member: CurveMember, name: FeatureName): string {
 function closeChoice({ members, name }: FeatureToWord): string {
   const [best, next] = members
   if (next === undefined || next.weight < closeWeight) return ''
-  const both = `${best.fit.member.name} has ${percent(best.weight)} of the weight, ${next.fit.member.name} ${percent(next.weight)}`
+  const both = `“${modelWords[best.fit.member.name]}” has ${percent(best.weight)} of the weight, “${modelWords[next.fit.member.name]}” ${percent(next.weight)}`
   const averaged = canHave(best.fit.member, name) && canHave(next.fit.member, name)
   return averaged ? `the interval averages: ${both}` : `a close choice: ${both}`
 }

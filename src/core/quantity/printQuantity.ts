@@ -12,11 +12,15 @@ export interface PrintOptions {
   readonly unit?: string
 }
 
-/** An SI value for people: `6.35 mm`, `25 °C`, `0.5 %`. Throws RangeError for NaN and infinities. */
+/**
+ * An SI value for people: `6.35 mm`, `25 °C`, `0.5 %`. It is rounded before its unit is chosen, so that 0.99999 mm/s is 1 mm/s;
+ * not so a temperature, whose degrees count from elsewhere. Throws RangeError for NaN and infinities.
+ */
 export function printQuantity(value: number, dimension: Dimension, options: PrintOptions = {}): string {
   if (!Number.isFinite(value)) throw new RangeError(`${dimension} must be finite to be printed, got ${value}`)
-  const unit = options.unit === undefined ? readableUnit(value, dimension) : unitNamed(options.unit, dimension)
   const digits = options.digits ?? 4
+  const rounded = dimension === 'temperature' ? value : Number(value.toPrecision(digits))
+  const unit = options.unit === undefined ? readableUnit(rounded, dimension) : unitNamed(options.unit, dimension)
   return withUnit(plainText(Number(fromSi(value, unit).toPrecision(digits))), unit)
 }
 

@@ -1,4 +1,5 @@
 import { type CoverageMark, coverRun } from './coverRun.ts'
+import { coverStickSlip, stickSlipGroups } from './stickSlip/coverStickSlip.ts'
 
 /** One study of coverage: what it is called, the rows of its table in order, and one draw of it. */
 export interface CoverageKind {
@@ -23,6 +24,7 @@ export const coverageKinds = {
     ],
     cover: coverRun,
   },
+  'stick-slip': { groups: stickSlipGroups, cover: coverStickSlip },
 } as const satisfies Readonly<Record<string, CoverageKind>>
 
 /** Name of one study. */

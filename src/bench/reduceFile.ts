@@ -1,11 +1,19 @@
 import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
-import { failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
+import {
+  type Channels,
+  done,
+  failed,
+  type Outcome,
+  type Outside,
+  type Problem,
+  type ReduceOptions,
+} from '../core/terms/index.ts'
 import { readSetup, type SetupFile } from '../io/setup/index.ts'
 import { fileProblem } from './fileProblem.ts'
 import { type ReadingArgs, readingOf } from './readingOf.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
-import { reduceSource } from './reduceSource.ts'
+import { lookAtSource } from './reduceSource.ts'
 
 export interface ReduceFileArgs {
   /** The record. */
@@ -19,13 +27,21 @@ export interface ReduceFileArgs {
 }
 
 /** Reads a setup and a record, and reduces the record to points. All problems of a file at once, those of the setup first. */
-export async function reduceFile(args: ReduceFileArgs, outside: Outside): Promise<Outcome<ReducedRecord>> {
+export const reduceFile = (args: ReduceFileArgs, outside: Outside): Promise<Outcome<ReducedRecord>> =>
+  lookAtFile(args, outside, (_, reduced) => done(reduced))
+
+/** The same, and then looks at the channels of the record while they can be read. */
+export async function lookAtFile<T>(
+  args: ReduceFileArgs,
+  outside: Outside,
+  look: (channels: Channels, reduced: ReducedRecord) => Outcome<T>,
+): Promise<Outcome<T>> {
   const setup = await readSetupFile(args.setup)
   if (!setup.ok) return setup
   const reading = await readingOf(args.reading, setup.value.columns)
   if (!reading.ok) return reading
   const given = { reading: reading.value, options: args.options }
-  return reduceSource({ source: args.file, file: basename(args.file), setup: setup.value, given }, outside)
+  return lookAtSource({ source: args.file, file: basename(args.file), setup: setup.value, given }, outside, look)
 }
 
 async function readSetupFile(file: string | undefined): Promise<Outcome<SetupFile>> {

@@ -1,5 +1,13 @@
 import { reduceDefaults, reduceRecord } from '../core/reduce/index.ts'
-import { done, failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../core/terms/index.ts'
+import {
+  type Channels,
+  done,
+  failed,
+  type Outcome,
+  type Outside,
+  type Problem,
+  type ReduceOptions,
+} from '../core/terms/index.ts'
 import type { SetupFile } from '../io/setup/index.ts'
 import { type RawRecord, readRecord } from '../io/table/index.ts'
 import { type Given, givenFromOrigin, givenInOrigin, readingWith } from './given.ts'
@@ -17,7 +25,15 @@ export interface ReduceSource {
 }
 
 /** Reads a record and reduces it to points. All problems of the file at once. */
-export async function reduceSource(said: ReduceSource, outside: Outside): Promise<Outcome<ReducedRecord>> {
+export const reduceSource = (said: ReduceSource, outside: Outside): Promise<Outcome<ReducedRecord>> =>
+  lookAtSource(said, outside, (_, reduced) => done(reduced))
+
+/** The same, and then looks at its channels while they can be read. */
+export async function lookAtSource<T>(
+  said: ReduceSource,
+  outside: Outside,
+  look: (channels: Channels, reduced: ReducedRecord) => Outcome<T>,
+): Promise<Outcome<T>> {
   // As the origin will say it: a recomputation from there must read the record in the same way.
   const from = { ...said, given: givenFromOrigin({ given: givenInOrigin(said.given) }) }
   const progress = (share: number, of: number): void => outside.progress('reading', share, of)
@@ -25,7 +41,8 @@ export async function reduceSource(said: ReduceSource, outside: Outside): Promis
   const record = await readRecord(from.source, { ...reading, file: from.file, progress })
   if (!record.ok) return record
   try {
-    return reduceRead(record.value, from, outside)
+    const reduced = reduceRead(record.value, from, outside)
+    return reduced.ok ? look(record.value.channels, reduced.value) : reduced
   } finally {
     record.value.close()
   }

@@ -18,6 +18,7 @@ import { restoreVerb } from './verbs/restore.ts'
 import { setupVerb } from './verbs/setup.ts'
 import { showVerb } from './verbs/show.ts'
 import { simulateVerb } from './verbs/simulate.ts'
+import { stickSlipVerb } from './verbs/stickSlip.ts'
 import { verifyVerb } from './verbs/verify.ts'
 import { watchVerb } from './verbs/watch.ts'
 
@@ -28,6 +29,7 @@ export const allVerbs: readonly Verb[] = [
   setupVerb,
   reduceVerb,
   fitVerb,
+  stickSlipVerb,
   labVerb,
   addVerb,
   watchVerb,

@@ -6,6 +6,8 @@ export interface PlotData {
   readonly points: readonly { readonly speed: number; readonly friction: number; readonly trusted: boolean }[]
   readonly line: readonly { readonly speed: number; readonly friction: number }[]
   readonly speedUnit: string
+  /** What lies along the horizontal axis; sliding speed where nothing is said. */
+  readonly along?: string
 }
 
 export interface PlotOptions {
@@ -37,7 +39,9 @@ export function characterPlot(data: PlotData, { width, rows, unicode }: PlotOpti
   const body = withLabels(paper, values, rows)
   const corner = unicode ? '└' : '+'
   const rule = `${' '.repeat(labelWidth)}${corner}${(unicode ? '─' : '-').repeat(columns)}`
-  return [...body, rule, ...speedLine(speeds, columns, data.speedUnit)].map((line) => line.trimEnd()).join('\n')
+  return [...body, rule, ...speedLine(speeds, columns, `${data.along ?? 'sliding speed'} (${data.speedUnit})`)]
+    .map((line) => line.trimEnd())
+    .join('\n')
 }
 
 type Place = readonly [right: number, up: number]
@@ -62,8 +66,8 @@ function withLabels(paper: Ink, values: PlotScale, rows: number): readonly strin
   return paper.lines().map((line, row) => `${(labels.get(row) ?? '').padStart(labelWidth - 1)} ${paper.wall}${line}`)
 }
 
-/** Ticks below the axis, as many as stand apart, and the unit. */
-function speedLine(speeds: PlotScale, columns: number, unit: string): readonly string[] {
+/** Ticks below the axis, as many as stand apart, and its title. */
+function speedLine(speeds: PlotScale, columns: number, title: string): readonly string[] {
   let line = ''
   for (const tick of speeds.ticks) {
     const label = String(tick)
@@ -72,6 +76,5 @@ function speedLine(speeds: PlotScale, columns: number, unit: string): readonly s
     if (start + label.length > columns + labelWidth + 2) continue
     line = line.padEnd(Math.max(0, start)) + label
   }
-  const title = `sliding speed (${unit})`
   return [line, ' '.repeat(labelWidth + 1 + Math.max(0, (columns - title.length) >> 1)) + title]
 }

@@ -7,7 +7,7 @@ import type { Engine } from './engine.ts'
 import { paperChanged } from './paperRows.ts'
 import { type PaperKind, type PaperSubject, paperId } from './papers.ts'
 import { rawChanged, rawMissing } from './rawTrouble.ts'
-import { resultChanged, resultId } from './resultRows.ts'
+import { keptOptions, resultChanged, resultId } from './resultRows.ts'
 import type { ResultKind } from './results.ts'
 import { setupChanged } from './setups.ts'
 import { storeProblem } from './storeProblem.ts'
@@ -92,7 +92,8 @@ async function checkResults(engine: Engine, records: Wanted, problems: Problem[]
     if (records !== undefined) query = query.where('raw', 'in', [...records])
     const rows = await query.execute()
     for (const { id, kind, options, text, sha256, ...origin } of rows) {
-      const same = resultId(kind as ResultKind, { ...origin, options: JSON.parse(options) }) === id
+      const read = keptOptions(options)
+      const same = read !== undefined && resultId(kind as ResultKind, { ...origin, options: read }) === id
       if (!same || checksum(text) !== sha256)
         problems.push(storeProblem('resultChanged', resultChanged(engine.place, id)))
     }

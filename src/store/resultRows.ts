@@ -4,6 +4,7 @@ import { checksum } from './checksum.ts'
 import { plainText } from './plainText.ts'
 import type { KeptResult, NewResult, ResultFilter, ResultKind } from './results.ts'
 import type { Reading, ResultRow } from './schema/tables.ts'
+import { refuse } from './storeProblem.ts'
 
 /** The row of a result but for the change that adds it. Throws RangeError for an origin that is none. */
 export function resultRow({ kind, origin, text }: NewResult): Omit<ResultRow, 'change'> {
@@ -22,6 +23,16 @@ export function resultRow({ kind, origin, text }: NewResult): Omit<ResultRow, 'c
 /** See `KeptResult.id`. */
 export const resultId = (kind: ResultKind, { raw, setup, options, program, seed }: Origin): Sha256 =>
   checksum(canonicalJson([kind, raw, setup, options, program, seed]))
+
+/** The options that a row holds; undefined where the text is none that was kept here. */
+export function keptOptions(text: string): Origin['options'] | undefined {
+  try {
+    const options: unknown = JSON.parse(text)
+    return typeof options === 'object' && options !== null && !Array.isArray(options) ? { ...options } : undefined
+  } catch {
+    return undefined
+  }
+}
 
 /** Results in the order in which they were added. */
 export async function resultRows(
@@ -43,7 +54,7 @@ export async function resultRows(
   return (await query.execute()).map(({ id, kind, sha256, seq, at, who, why, options, ...origin }) => ({
     ...{ id, sha256 },
     kind: kind as ResultKind, // written by `resultRow` alone
-    origin: { ...origin, options: JSON.parse(options) },
+    origin: { ...origin, options: keptOptions(options) ?? refuse('resultChanged', resultChanged({}, id)) },
     change: { number: seq, at, who, why },
   }))
 }

@@ -95,6 +95,8 @@ test.for([
   "program = 'kufe 9'",
   'seed = 3',
   'options = \'{"a":1}\'',
+  "options = 'nonsense'",
+  "options = '[1]'",
 ])('a result with %s is found and named', async (set) => {
   const { where, records, results } = await fullLab()
   tamper(where, 'results', `update results set ${set} where id = '${results[2]}'`)
@@ -118,4 +120,13 @@ test('a row that names one that is gone is found', async () => {
   database.exec(`drop trigger raw_no_delete; delete from raw where sha256 = '${records[0]}'`)
   database.close()
   expect((await found(where)).map(([kind]) => kind)).toEqual(['linkBroken', 'linkBroken'])
+})
+
+test('a result whose options are no longer what was kept is named by whoever lists results', async () => {
+  const { where, results } = await fullLab()
+  tamper(where, 'results', `update results set options = 'nonsense' where id = '${results[1]}'`)
+  const listed = await (await openedLab(where)).results.list({})
+  expect(listed.ok ? [] : listed.problems.map(({ kind, place }) => [kind, place.cell])).toEqual([
+    ['resultChanged', results[1]],
+  ])
 })

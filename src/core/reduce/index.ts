@@ -1,4 +1,6 @@
+export { type BreakawayOptions, breakawayDefaults, breakawayOf, sharedTogether } from './breakaway/breakawayOf.ts'
 export { assumedTilt, reduceDefaults } from './defaults.ts'
+export { type HoldOptions, holdDefaults, holdOf } from './hold/holdOf.ts'
 export { recordStretches } from './recordStretches.ts'
 export {
   type RecordTurnMap,

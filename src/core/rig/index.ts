@@ -1,3 +1,10 @@
+export {
+  type BreakawayRun,
+  type SimulatedBreakaway,
+  type StaticLaw,
+  simulateBreakaway,
+  type TrueStart,
+} from './breakawayRun.ts'
 export type { Disturbances } from './disturbances.ts'
 export { familyLaw, familyParameters } from './familyLaw.ts'
 export type { FrictionLaw } from './frictionLaw.ts'
@@ -7,8 +14,8 @@ export type { LostContact } from './lostContact.ts'
 export type { PlateTilt } from './plateTilt.ts'
 export type { RunningIn } from './runningIn.ts'
 export { type SampledRun, sampleRun } from './sampleRun.ts'
-export type { SensorNoise } from './sensorNoise.ts'
 export { type SampledStickSlip, sampleStickSlip } from './sampleStickSlip.ts'
+export type { SensorNoise } from './sensorNoise.ts'
 export { type SheetStep, sheetSteps } from './sheetSteps.ts'
 export { type SimulatedRecord, simulateChunks, simulateRecord } from './simulateRecord.ts'
 export { type SpeedDirection, type SpeedPlan, speedSpans } from './speedPlan.ts'

@@ -97,6 +97,7 @@ export {
   type UncertaintyPart,
   welchSatterthwaite,
 } from './uncertaintyBudget.ts'
+export { type Life, type ProfileInterval, type WeibullFit, weibullFit } from './weibull.ts'
 export {
   derSimonianLaird,
   type HeterogeneousMean,

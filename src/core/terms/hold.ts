@@ -4,10 +4,10 @@ import type { Remark } from './remark.ts'
 import type { Metre, MetrePerSecond, Newton, Ratio, Second } from './si.ts'
 
 /**
- * Laws of friction against sliding distance s. `level` µ; `drift` µ + b·s; `runIn` µ + A·e^(−s/s₀); `hump`
+ * Laws of friction against sliding distance s. `level` µ; `drift` µ + b·s; `runIn` µ + A·e^(−s/s₀); `twoStage`
  * µ + A·e^(−s/s₀) + B·e^(−s/s₁), a rise and a fall of different length; `failure` a level, a rise, another level.
  */
-export const holdLaws = ['level', 'drift', 'runIn', 'hump', 'failure'] as const
+export const holdLaws = ['level', 'drift', 'runIn', 'twoStage', 'failure'] as const
 
 /** Name of one of them. */
 export type HoldLaw = (typeof holdLaws)[number]
@@ -80,7 +80,7 @@ export interface Hold {
   readonly runIn: RunInVerdict
   /** Mean friction of the first third over that of the last, less 1. */
   readonly early: Bounded
-  /** A rise followed by a fall: how far friction stood over the late level, as a share; null where there was none. */
+  /** A rise followed by a fall in the first quarter: where its top is, and its height as a share of the higher foot; null where there was none. */
   readonly hump: { readonly at: Metre; readonly height: Bounded } | null
   readonly life: HoldLife | null
   /** Mean change of the gap per metre slid with its 95 % interval; null without a gap channel. */

@@ -52,7 +52,7 @@ const forms: Readonly<Record<HoldLaw, Form>> = {
     places: (blocks) => lengths(blocks, 60).map((length) => [length]),
     finer: ([length]) => around(length, 1.5, 60).map((near) => [near]),
   },
-  hump: {
+  twoStage: {
     columns: ([short, long], blocks) => [ones(blocks), fading(blocks, short), fading(blocks, long)],
     places: (blocks) => pairs(lengths(blocks, 16), lengths(blocks, 16), spanOf(blocks).whole),
     finer: ([short, long], blocks) => pairs(around(short, 1.6, 13), around(long, 1.6, 13), spanOf(blocks).whole),

@@ -1,8 +1,9 @@
 import type { Bounded, Channels, Hold, Outcome, Point, Reduction, Setup } from '../../terms/index.ts'
 import { done, failed, holdLaws } from '../../terms/index.ts'
 import { type FittedLaw, fitHoldLaw, lawAtBlocks, simplestAmong } from './holdLaws.ts'
-import { holdQuantities, humpOf, steadyFrom } from './holdQuantities.ts'
+import { holdQuantities, steadyFrom } from './holdQuantities.ts'
 import { holdRemarks } from './holdRemarks.ts'
+import { humpOf } from './humpOf.ts'
 import { earlyExcess, type LateThird, lateThird, runInVerdict, trendOf } from './lateThird.ts'
 import { lifeOf } from './lifeOf.ts'
 import { fewestBlocks, type SlidingBlocks, slidingBlocks } from './slidingBlocks.ts'
@@ -35,9 +36,9 @@ export function holdOf(
   if (blocks === undefined) return failed(tooShort)
   const fitted = holdLaws.flatMap((law) => fitHoldLaw(law, blocks) ?? [])
   const third = lateThird(blocks)
-  const early = earlyExcess(blocks)
-  if (fitted.length === 0 || third === undefined || early === undefined) return failed(tooShort)
+  if (fitted.length === 0 || third === undefined) return failed(tooShort)
   const best = simplestAmong(fitted)
+  const early = earlyExcess(blocks, best.fit)
   return done(holdFrom({ blocks, best, third, early, options, choices: weighed(fitted) }, record))
 }
 
@@ -76,7 +77,7 @@ function holdFrom({ blocks, best, third, early, options, choices }: Found, recor
     steadyShare: options.steadyShare,
     runIn: runInVerdict(third, options.margin),
     early,
-    hump: humpOf(best, blocks),
+    hump: humpOf(blocks, best.fit),
     life,
     gapCreep: blocks.gap === null ? null : (trendOf(blocks.gap, blocks) ?? null),
   }

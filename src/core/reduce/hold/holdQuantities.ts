@@ -1,4 +1,4 @@
-import type { Bounded, Hold, HoldLaw, HoldQuantity } from '../../terms/index.ts'
+import type { Bounded, HoldLaw, HoldQuantity } from '../../terms/index.ts'
 import { type FittedLaw, ownWeights } from './holdLaws.ts'
 import { allowedSpan } from './lifeOf.ts'
 import type { SlidingBlocks } from './slidingBlocks.ts'
@@ -10,7 +10,7 @@ const names: Readonly<Record<HoldLaw, { readonly linear: readonly Name[]; readon
   level: { linear: ['steady'], held: [] },
   drift: { linear: ['before', 'slope'], held: [] },
   runIn: { linear: ['steady', 'excess'], held: ['length'] },
-  hump: { linear: ['steady', 'excess', 'slowExcess'], held: ['length', 'slowLength'] },
+  twoStage: { linear: ['steady', 'excess', 'slowExcess'], held: ['length', 'slowLength'] },
   failure: { linear: ['before'], held: ['onset', 'width'] },
 }
 
@@ -56,7 +56,7 @@ export function steadyFrom(fitted: FittedLaw, { distance }: SlidingBlocks, share
   const { law, fit } = fitted
   const begin = distance[0]
   if (law === 'level') return { value: begin, low: begin, high: begin }
-  if (law !== 'runIn' && law !== 'hump') return null
+  if (law !== 'runIn' && law !== 'twoStage') return null
   const slowest = law === 'runIn' ? 1 : 2
   const sense = Math.sign(fit.profile.best.coefficients[slowest]) || 1
   /** Excess less what is allowed, as weights of the coefficients. */
@@ -85,25 +85,3 @@ function lastRoot(f: (place: number) => number, begin: number, longest: number):
 }
 
 const dot = (a: ArrayLike<number>, b: Float64Array): number => b.reduce((sum, value, i) => sum + value * a[i], 0)
-
-/** The hump of a law that rises and falls: where it is highest, and how high over the steady value, as a share of that. */
-export function humpOf(fitted: FittedLaw, { distance }: SlidingBlocks): Hold['hump'] {
-  const { law, fit } = fitted
-  if (law !== 'hump') return null
-  const { best } = fit.profile
-  const [steady, quick, slow] = best.coefficients
-  if (!(quick < 0 && slow > 0 && steady > 0)) return null
-  const place = (at: readonly number[]) => {
-    const [short, long] = at
-    return Math.log((-quick / slow) * (long / short)) / (1 / short - 1 / long)
-  }
-  const into = place(best.at)
-  if (!(into > 0)) return null
-  const excess = (at: readonly number[]) => ownWeights(fitted, [0, ...at.map((length) => Math.exp(-into / length))])
-  const height = fit.profile.combination(excess)
-  const share = (value: number | null): number | null => (value === null ? null : value / steady)
-  return {
-    at: distance[0] + into,
-    height: { value: height.value / steady, low: share(height.low), high: share(height.high) },
-  }
-}

@@ -1,6 +1,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { Bounded, RunInVerdict } from '../../terms/index.ts'
-import { correlatedProfile } from '../profile/correlatedProfile.ts'
+import { type CorrelatedProfile, correlatedProfile } from '../profile/correlatedProfile.ts'
+import { plainCombination } from '../profile/plainCombination.ts'
 import type { SlidingBlocks } from './slidingBlocks.ts'
 
 /** Friction over the last third of the distance: its mean and its change from there to the end, both with 95 % intervals. */
@@ -27,22 +28,16 @@ export function lateThird(blocks: SlidingBlocks): LateThird | undefined {
 
 /**
  * By how much friction over the first third of the distance stood over that of the last, as a share of the latter: what a
- * running-in hump leaves whatever its shape. Undefined where there are too few blocks.
+ * running-in hump leaves whatever its shape.
  */
-export function earlyExcess(blocks: SlidingBlocks): Bounded | undefined {
-  const { friction, distance, turn } = blocks
+export function earlyExcess({ friction, distance }: SlidingBlocks, noise: CorrelatedProfile): Bounded {
   const [begin, end] = [distance[0], distance[distance.length - 1]]
-  const third = (which: number): Float64Array =>
-    distance.map((s) => (Math.min(2, Math.floor((3 * (s - begin)) / (end - begin))) === which ? 1 : 0))
-  const levels = [third(0), third(1), third(2)]
-  const fit = correlatedProfile({ response: friction, columns: () => [...levels, ...turn], places: [[]] })
-  if (fit === undefined) return undefined
-  const late = fit.profile.best.coefficients[2]
-  const rest = turn.map(() => 0)
-  return divided(
-    fit.profile.combination(() => [1, 0, -1, ...rest]),
-    Math.abs(late),
-  )
+  const thirdOf = (s: number): number => Math.min(2, Math.floor((3 * (s - begin)) / (end - begin)))
+  const counts = [0, 0, 0]
+  for (const s of distance) counts[thirdOf(s)]++
+  const weights = distance.map((s) => [1 / counts[0], 0, -1 / counts[2]][thirdOf(s)])
+  const late = friction.reduce((sum, value, i) => sum + Math.max(0, -weights[i]) * value, 0)
+  return divided(plainCombination(friction, weights, noise), Math.abs(late))
 }
 
 /** Change of a channel per metre slid. */
@@ -62,8 +57,9 @@ function straightLine(
   const fit = fitWith(turn) ?? fitWith([])
   if (fit === undefined) return undefined
   const size = fit.profile.best.coefficients.length
-  const unit = (which: number): number[] => Array.from({ length: size }, (_, i) => (i === which ? 1 : 0))
-  return { level: fit.profile.combination(() => unit(0)), slope: fit.profile.combination(() => unit(1)) }
+  const slope = Array.from({ length: size }, (_, i) => (i === 1 ? 1 : 0))
+  const evenly = new Float64Array(response.length).fill(1 / response.length)
+  return { level: plainCombination(response, evenly, fit), slope: fit.profile.combination(() => slope) }
 }
 
 /**

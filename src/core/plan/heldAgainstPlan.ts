@@ -58,7 +58,7 @@ const forceShare = 0.02
 const turnShare = 0.05
 
 /** What a record gave against what its plan promised: uncertainty of each point, and which assumption failed. */
-export function heldAgainstPlan(plan: Plan, reduction: Reduction): HeldAgainstPlan {
+export function heldAgainstPlan(plan: Plan, reduction: Pick<Reduction, 'points'>): HeldAgainstPlan {
   const left = [...reduction.points]
   const pairs = plan.points.map((planned) => ({ planned, point: taken(left, planned) }))
   const held = pairs.flatMap(({ planned, point }) => (point === undefined ? [] : [heldPoint(planned, point, plan)]))

@@ -1,7 +1,7 @@
 import type { Second } from '../../core/terms/index.ts'
 import { lettering } from '../lettering.ts'
 import { element, type Markup, rounded } from '../markup.ts'
-import { footNote, heading, picture, type Sheet, type SheetOptions, sheetOf, type Words } from '../sheet.ts'
+import { type Box, footNote, heading, picture, type Sheet, type SheetOptions, sheetOf, type Words } from '../sheet.ts'
 import { tickLabel } from '../ticks.ts'
 import { hatching } from '../windowShade.ts'
 import { acrossHeight, type PlainPlot, plainAxes, plainMargins, plainPlot, roomFor } from './plainPlot.ts'
@@ -33,12 +33,7 @@ export function stepTraceFigure(data: StepTraceFigureData, options: Partial<Step
   const sheet = sheetOf(chosen)
   const head = heading(data, sheet)
   const { time } = data
-  const box = {
-    left: plainMargins.left,
-    right: sheet.width - plainMargins.right,
-    top: head.height + 6,
-    bottom: head.height + 6 + chosen.plotHeight,
-  }
+  const box = plotBox(head.height, chosen)
   const up = roomFor(shownValues(data)) ?? [0, 1]
   const [from, to] = time.length === 0 ? [0, 1] : [time[0], time[time.length - 1]]
   const plot = plainPlot(
@@ -60,6 +55,19 @@ export function stepTraceFigure(data: StepTraceFigureData, options: Partial<Step
   const height = box.bottom + acrossHeight + 4 + key.height + foot.height + 12
   return picture({ sheet, title: data.title, words: inWords(data), height, defs: [hatching(sheet)], body })
 }
+
+/** Where the plot of `stepTraceFigure` lies in its picture, for what a page lays over it; time runs evenly from its left edge to its right. */
+export function stepTracePlot(data: Words, options: Partial<StepFigureOptions> = {}): Box {
+  const chosen = checkedHeight({ ...defaults, ...options })
+  return plotBox(heading(data, sheetOf(chosen)).height, chosen)
+}
+
+const plotBox = (head: number, { width, plotHeight }: StepFigureOptions): Box => ({
+  left: plainMargins.left,
+  right: width - plainMargins.right,
+  top: head + 6,
+  bottom: head + 6 + plotHeight,
+})
 
 /** Throws RangeError for a height that no plot is made for. */
 export function checkedHeight<T extends StepFigureOptions>(options: T): T {

@@ -1,14 +1,81 @@
+import './read.css'
 import type { ReactNode } from 'react'
+import { DropZone } from 'react-aria-components'
 import { Empty } from '../../frame/Empty.tsx'
-import { Link } from '../../frame/Link.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
+import { RecordPage } from './record/RecordPage.tsx'
+import { Shelf } from './shelf/Shelf.tsx'
+import { SetupPart } from './uploads/SetupPart.tsx'
+import { useSetupStand, useSetupText } from './uploads/setupChoice.ts'
+import { UploadList } from './uploads/UploadList.tsx'
+import { dropFiles } from './uploads/uploadDesk.ts'
+import { useUploads } from './uploads/useUploads.ts'
 
-/** See frame/stationProps.ts for what a station gets and how it keeps things. */
-export default function Read(_: StationProps): ReactNode {
+/** Records in: dropped, their columns mended, kept with a setup. Records out: a shelf of curves, and each one by itself. */
+export default function Read({ study, question, rest, search }: StationProps): ReactNode {
+  const [first, second] = rest
+  if (first !== undefined && first !== 'add') {
+    return <RecordPage study={study} question={question} record={first} step={second} search={search} />
+  }
+  return <ShelfPage study={study} question={question} open={first === 'add' ? Number(second) : null} />
+}
+
+type ShelfPageProps = Pick<StationProps, 'study' | 'question'> & { readonly open: number | null }
+
+function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
+  const uploads = useUploads(study.id)
+  const text = useSetupText(study.id)
+  const stand = useSetupStand(text)
+  const drop = (files: readonly File[]): void => {
+    if (files.length > 0) dropFiles(study.id, files)
+  }
+  const setup = stand.state === 'sound' && stand.text === text ? text : undefined
   return (
-    <Empty
-      shows="Records dropped here will lie on a shelf, each with its curve and its remarks."
-      todo={<Link to={{ station: 'plan' }}>See what the plan expects</Link>}
-    />
+    <DropZone
+      className="read-page"
+      aria-label="Drop records here"
+      getDropOperation={(types) => (types.has('text/plain') && !types.has('Files') ? 'cancel' : 'copy')}
+      onDrop={async ({ items }) => {
+        drop(await Promise.all(items.flatMap((item) => (item.kind === 'file' ? [item.getFile()] : []))))
+      }}
+    >
+      <p className="say">
+        Drop records anywhere on this page, or <Picker drop={drop} />. Tables as text, spreadsheets and Parquet are
+        read.
+      </p>
+      {uploads.length > 0 && (
+        <div className="adding">
+          <SetupPart study={study.id} question={question.content} text={text} stand={stand} />
+          <UploadList uploads={uploads} open={open} setup={setup} />
+        </div>
+      )}
+      {study.records.length > 0 ? (
+        <Shelf records={study.records} />
+      ) : (
+        uploads.length === 0 && (
+          <Empty
+            shows="Each record will lie here as a small curve with its remarks as signs; opened, its raw channels above and its curve below."
+            todo={<span>Choose or drop the first file above.</span>}
+          />
+        )
+      )}
+    </DropZone>
   )
 }
+
+/** Opens the browser's own way to choose files. */
+const Picker = ({ drop }: { readonly drop: (files: readonly File[]) => void }): ReactNode => (
+  <label className="pick">
+    choose files
+    <input
+      type="file"
+      multiple
+      className="unseen"
+      onChange={(event) => {
+        drop([...(event.target.files ?? [])])
+        // The same file may be chosen once more.
+        event.target.value = ''
+      }}
+    />
+  </label>
+)

@@ -63,7 +63,7 @@ export function Strip({ source, names, stretches, lit, light, begin, window }: S
         <canvas ref={canvas} role="img" aria-label={`Raw channels over time: ${seen.join(', ')}`} />
         <div ref={surface} className="strip-surface" />
         {engine !== undefined && <Cursor engine={engine} time={cursor} move={setCursor} choose={press} />}
-        {engine !== undefined && window !== undefined && <WindowHandles engine={engine} window={window} />}
+        {engine !== undefined && window !== undefined && <WindowHandles place={engine.timePlace} window={window} />}
       </div>
     </div>
   )

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useState } from 'react'
 import { printQuantity } from '../../../../core/quantity/index.ts'
 import { onKey } from './onKey.ts'
-import type { StripEngine } from './stripEngine.ts'
+import type { TimePlace } from './timePlace.ts'
 
 /** Rows of a step that count, and how far they may reach. */
 export interface StepWindow {
@@ -18,10 +18,10 @@ export interface StepWindow {
 
 /** Two handles on the strip: from where to where the rows of the lit step count. Dragged, or moved by arrows and kept by Enter. */
 export function WindowHandles({
-  engine,
+  place,
   window,
 }: {
-  readonly engine: StripEngine
+  readonly place: TimePlace
   readonly window: StepWindow
 }): ReactNode {
   const [held, setHeld] = useState<{ from: number; to: number }>(window)
@@ -34,7 +34,7 @@ export function WindowHandles({
   const keep = (next = held): void => {
     if (next.from !== from || next.to !== to) window.moved(next.from, next.to)
   }
-  const shared = { engine, window, keep, leave: () => shift({ from, to }) }
+  const shared = { place, window, keep, leave: () => shift({ from, to }) }
   const gap = (window.most - window.least) / 100
   return (
     <>
@@ -61,7 +61,7 @@ export function WindowHandles({
 }
 
 interface HandleProps {
-  readonly engine: StripEngine
+  readonly place: TimePlace
   readonly window: StepWindow
   readonly name: string
   readonly side: 'left' | 'right'
@@ -73,12 +73,12 @@ interface HandleProps {
   readonly leave: () => void
 }
 
-function Handle({ engine, window, name, side, at, least, most, shift, keep, leave }: HandleProps): ReactNode {
+function Handle({ place, window, name, side, at, least, most, shift, keep, leave }: HandleProps): ReactNode {
   const to = (next: number): void => shift(Math.min(most, Math.max(least, next)))
   const drag = (event: PointerEvent<HTMLDivElement>): void => {
     if (!event.currentTarget.hasPointerCapture(event.pointerId)) return
     const strip = event.currentTarget.parentElement
-    if (strip !== null) to(engine.timeAt(event.clientX - strip.getBoundingClientRect().left))
+    if (strip !== null) to(place.timeAt(event.clientX - strip.getBoundingClientRect().left))
   }
   const key = (event: KeyboardEvent): void => {
     const far = (window.most - window.least) / (event.shiftKey ? 20 : 200)
@@ -91,8 +91,8 @@ function Handle({ engine, window, name, side, at, least, most, shift, keep, leav
       ['Escape', leave],
     ])
   }
-  const x = engine.placeOf(at)
-  const { left, right, bottom, lane } = engine.layout
+  const x = place.placeOf(at)
+  const { left, right, top, bottom } = place
   if (x < left - 1 || x > right + 1) return null
   return (
     <div
@@ -105,7 +105,7 @@ function Handle({ engine, window, name, side, at, least, most, shift, keep, leav
       aria-valuemax={most}
       aria-valuetext={printQuantity(at, 'time', { digits: 6, unit: 's' })}
       title={name}
-      style={{ left: x, top: lane.top, height: bottom - lane.top }}
+      style={{ left: x, top, height: bottom - top }}
       onKeyDown={key}
       onBlur={keep}
       onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}

@@ -6,6 +6,7 @@ import { paintStrip } from './paintStrip.ts'
 import { PixelColumns } from './paintTrace.ts'
 import { readingAt } from './reading.ts'
 import { type StripScene, stripScene } from './stripScene.ts'
+import type { TimePlace } from './timePlace.ts'
 import { type Limits, panned, span, type View, zoomed } from './view.ts'
 
 /** What of a strip comes from outside. */
@@ -55,6 +56,13 @@ export class StripEngine {
 
   get layout(): StripLayout {
     return this.#layout
+  }
+
+  /** For what lies above the canvas. */
+  get timePlace(): TimePlace {
+    const { left, right, bottom, lane } = this.#layout
+    const placeOf = (time: number): number => this.placeOf(time)
+    return { left, right, bottom, top: lane.top, placeOf, timeAt: (x) => this.timeAt(x) }
   }
 
   /** Time under a place of the page, counted from the strip's left edge. */

@@ -7,8 +7,7 @@ import type { Engine } from './engine.ts'
 import { paperChanged } from './paperRows.ts'
 import { type PaperKind, type PaperSubject, paperId } from './papers.ts'
 import { rawChanged, rawMissing } from './rawTrouble.ts'
-import { keptOptions, resultChanged, resultId } from './resultRows.ts'
-import type { ResultKind } from './results.ts'
+import { isAsKept, resultChanged } from './resultRows.ts'
 import { setupChanged } from './setups.ts'
 import { storeProblem } from './storeProblem.ts'
 
@@ -91,11 +90,8 @@ async function checkResults(engine: Engine, records: Wanted, problems: Problem[]
     let query = engine.read.selectFrom('results').selectAll().where('change', '>', after).orderBy('change').limit(page)
     if (records !== undefined) query = query.where('raw', 'in', [...records])
     const rows = await query.execute()
-    for (const { id, kind, options, text, sha256, ...origin } of rows) {
-      const read = keptOptions(options)
-      const same = read !== undefined && resultId(kind as ResultKind, { ...origin, options: read }) === id
-      if (!same || checksum(text) !== sha256)
-        problems.push(storeProblem('resultChanged', resultChanged(engine.place, id)))
+    for (const row of rows) {
+      if (!isAsKept(row)) problems.push(storeProblem('resultChanged', resultChanged(engine.place, row.id)))
     }
     count += rows.length
     const last = rows.at(-1)

@@ -4,7 +4,6 @@ import { checksum } from './checksum.ts'
 import { plainText } from './plainText.ts'
 import type { KeptResult, NewResult, ResultFilter, ResultKind } from './results.ts'
 import type { Reading, ResultRow } from './schema/tables.ts'
-import { refuse } from './storeProblem.ts'
 
 /** The row of a result but for the change that adds it. Throws RangeError for an origin that is none. */
 export function resultRow({ kind, origin, text }: NewResult): Omit<ResultRow, 'change'> {
@@ -25,13 +24,31 @@ export const resultId = (kind: ResultKind, { raw, setup, options, program, seed 
   checksum(canonicalJson([kind, raw, setup, options, program, seed]))
 
 /** The options that a row holds; undefined where the text is none that was kept here. */
-export function keptOptions(text: string): Origin['options'] | undefined {
+function keptOptions(text: string): Origin['options'] | undefined {
   try {
     const options: unknown = JSON.parse(text)
     return typeof options === 'object' && options !== null && !Array.isArray(options) ? { ...options } : undefined
   } catch {
     return undefined
   }
+}
+
+/** Whether a row is the one that was kept: its text, and what it was made from, give its checksums. */
+export function isAsKept({
+  id,
+  kind,
+  options,
+  text,
+  sha256,
+  raw,
+  setup,
+  program,
+  seed,
+}: Omit<ResultRow, 'change'>): boolean {
+  const read = keptOptions(options)
+  if (read === undefined || checksum(text) !== sha256) return false
+  // Written by `resultRow` alone, so the kind is one.
+  return resultId(kind as ResultKind, { raw, setup, program, seed, options: read }) === id
 }
 
 /** Results in the order in which they were added. */
@@ -54,7 +71,8 @@ export async function resultRows(
   return (await query.execute()).map(({ id, kind, sha256, seq, at, who, why, options, ...origin }) => ({
     ...{ id, sha256 },
     kind: kind as ResultKind, // written by `resultRow` alone
-    origin: { ...origin, options: keptOptions(options) ?? refuse('resultChanged', resultChanged({}, id)) },
+    // Damaged options leave a list readable; whoever asks for the text is told.
+    origin: { ...origin, options: keptOptions(options) ?? {} },
     change: { number: seq, at, who, why },
   }))
 }

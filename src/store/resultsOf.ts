@@ -1,13 +1,12 @@
 import type { Sha256 } from '../core/terms/index.ts'
 import { attempt } from './attempt.ts'
 import { type Change, checkedChange } from './change.ts'
-import { checksum } from './checksum.ts'
 import type { Engine } from './engine.ts'
 import { note, type Subject } from './history.ts'
 import { inBatches } from './inBatches.ts'
 import { notThere } from './notThere.ts'
 import { checkSetup } from './recordRows.ts'
-import { resultChanged, resultRow, resultRows } from './resultRows.ts'
+import { isAsKept, resultChanged, resultRow, resultRows } from './resultRows.ts'
 import type { AddedResult, KeptResult, NewResult, Results } from './results.ts'
 import type { ResultRow, Writing } from './schema/tables.ts'
 import { refuse } from './storeProblem.ts'
@@ -19,9 +18,9 @@ export const resultsOf = (engine: Engine): Results => ({
     attempt(engine.place, async () => (await resultRows(engine.read, { ids: [id] }))[0] ?? notThere('result', id)),
   text: (id) =>
     attempt(engine.place, async () => {
-      const query = engine.read.selectFrom('results').select(['text', 'sha256']).where('id', '=', id)
+      const query = engine.read.selectFrom('results').selectAll().where('id', '=', id)
       const row = (await query.executeTakeFirst()) ?? notThere('result', id)
-      return checksum(row.text) === row.sha256 ? row.text : refuse('resultChanged', resultChanged(engine.place, id))
+      return isAsKept(row) ? row.text : refuse('resultChanged', resultChanged(engine.place, id))
     }),
   list: (filter = {}) => attempt(engine.place, () => resultRows(engine.read, filter)),
 })

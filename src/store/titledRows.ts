@@ -67,6 +67,18 @@ export async function putTitled(
   await writing.insertInto(versions[kind]).values(row).execute()
 }
 
+function keptFacts(kind: TitledKind, id: string, text: string): Titled['facts'] {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return refuse('labDamaged', {
+      place: { name: kind, cell: id },
+      what: `What is noted of the ${kind} ${id} is not what was kept.`,
+      mend: 'Restore the lab from a backup into a new place, and find out who changed it.',
+    })
+  }
+}
+
 /** The latest version; refuses an id that is not there. */
 export async function latestTitled(on: Reading, kind: TitledKind, id: string): Promise<Titled> {
   const [found] = await titledVersions(on, kind, { id, latest: true })
@@ -94,7 +106,7 @@ export async function titledVersions(
   }
   return (await query.execute()).map(({ seq, at, who, why, facts, ...row }) => ({
     ...row,
-    facts: JSON.parse(facts),
+    facts: keptFacts(kind, row.id, facts),
     change: { number: seq, at, who, why },
   }))
 }

@@ -122,11 +122,25 @@ test('a row that names one that is gone is found', async () => {
   expect((await found(where)).map(([kind]) => kind)).toEqual(['linkBroken', 'linkBroken'])
 })
 
-test('a result whose options are no longer what was kept is named by whoever lists results', async () => {
+test('a result made from other options than its row says is not handed out, and lists can still be read', async () => {
   const { where, results } = await fullLab()
   tamper(where, 'results', `update results set options = 'nonsense' where id = '${results[1]}'`)
-  const listed = await (await openedLab(where)).results.list({})
-  expect(listed.ok ? [] : listed.problems.map(({ kind, place }) => [kind, place.cell])).toEqual([
+  const lab = await openedLab(where)
+  expect(value(await lab.results.list({})).map(({ id }) => id)).toEqual(results)
+  const text = await lab.results.text(results[1])
+  expect(text.ok ? [] : text.problems.map(({ kind, place }) => [kind, place.cell])).toEqual([
     ['resultChanged', results[1]],
+  ])
+})
+
+test('damaged notes of a study are named', async () => {
+  const { where } = await fullLab()
+  const lab = await openedLab(where)
+  value(await lab.studies.add({ id: 'runners', title: 'Runners', note: '', facts: {} }, change(5)))
+  await lab.close()
+  tamper(where, 'study_versions', "update study_versions set facts = 'nonsense'")
+  const listed = await (await openedLab(where)).studies.list()
+  expect(listed.ok ? [] : listed.problems.map(({ kind, place }) => [kind, place.cell])).toEqual([
+    ['labDamaged', 'runners'],
   ])
 })

@@ -15,6 +15,7 @@ import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
 import { reportVerb } from './verbs/report.ts'
 import { restoreVerb } from './verbs/restore.ts'
+import { serveVerb } from './verbs/serve.ts'
 import { setupVerb } from './verbs/setup.ts'
 import { showVerb } from './verbs/show.ts'
 import { simulateVerb } from './verbs/simulate.ts'
@@ -38,6 +39,7 @@ export const allVerbs: readonly Verb[] = [
   reportVerb,
   amendVerb,
   verifyVerb,
+  serveVerb,
   exportVerb,
   importVerb,
   backupVerb,

@@ -5,6 +5,10 @@ export const notRun: readonly { readonly command: string; readonly reason: strin
     reason: 'takes minutes; a small study is run in test/bench/coverage.test.ts',
   },
   {
+    command: 'kufe serve',
+    reason: 'runs until somebody presses Ctrl+C; test/server does so',
+  },
+  {
     command: 'kufe watch rig-output',
     reason: 'runs until somebody presses Ctrl+C; test/cli/killing.test.ts does so',
   },

@@ -40,7 +40,8 @@ export const showThing = (word: string, call: LabCall, outside: Outside): Promis
       : shownGroup(lab, 'sample', found.value.sample)
   })
 
-async function shownRecord(lab: Lab, record: KeptRecord): Promise<Outcome<ShownRecord>> {
+/** A record that is known, with all the rest. */
+export async function shownRecord(lab: Lab, record: KeptRecord): Promise<Outcome<ShownRecord>> {
   const versions = await lab.records.versions(record.id)
   if (!versions.ok) return versions
   const results = await lab.results.list({ record: record.id })

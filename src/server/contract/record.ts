@@ -8,6 +8,7 @@ import type {
   Remark,
   Setup,
   SharedSource,
+  schemaVersion,
 } from '../../core/terms/index.ts'
 import { change } from './change.ts'
 import { paper } from './paper.ts'
@@ -28,12 +29,12 @@ export const columnGuess = z
 
 /** A reduced record as `kufe reduce --json` prints it; NaN and infinities are null. */
 export interface RecordResult {
-  readonly schemaVersion: number
+  readonly schemaVersion: typeof schemaVersion
   readonly record: {
     readonly file: string
     readonly rows: number
     readonly columns: readonly z.infer<typeof columnGuess>[]
-    readonly dialect: Readonly<Record<string, unknown>>
+    readonly dialect: object
     readonly preamble: readonly { readonly line: number; readonly key: string; readonly value: string }[]
   }
   readonly origin: Origin

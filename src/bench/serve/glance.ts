@@ -1,0 +1,133 @@
+import { done, type Outcome } from '../../core/terms/index.ts'
+import type { KeptRecord, KeptResult, Paper, Titled } from '../../store/index.ts'
+import { countingResult } from '../lab/currentResult.ts'
+import { listedRecords } from '../lab/listLab.ts'
+import type { HeldLab } from './heldLab.ts'
+import type { ShelvedResult } from './resultShelf.ts'
+
+/** A lab in a few numbers. */
+export interface LabGlance {
+  readonly about: Titled
+  readonly where: string
+  readonly engine: 'sqlite' | 'postgres'
+  readonly counts: Readonly<Record<'studies' | 'samples' | 'records' | 'reduced' | 'setups', number>>
+  readonly people: readonly string[]
+  readonly papers: readonly Paper[]
+}
+
+/** What the lab is called and how much it holds. */
+export async function labGlance({ lab, pulse }: HeldLab): Promise<Outcome<LabGlance>> {
+  await pulse.beat()
+  const about = await lab.about.list()
+  if (!about.ok) return about
+  const studies = await lab.studies.list()
+  if (!studies.ok) return studies
+  const samples = await lab.samples.list()
+  if (!samples.ok) return samples
+  const records = await lab.records.list()
+  if (!records.ok) return records
+  const results = await lab.results.list()
+  if (!results.ok) return results
+  const setups = await lab.setups.list()
+  if (!setups.ok) return setups
+  const papers = await lab.papersOf('lab', 'lab')
+  if (!papers.ok) return papers
+  const reduced = new Set(results.value.map(({ origin }) => `${origin.raw} ${origin.setup}`))
+  return done({
+    about: about.value[0],
+    where: lab.where,
+    engine: lab.engine,
+    counts: {
+      studies: studies.value.length,
+      samples: samples.value.length,
+      records: records.value.length,
+      reduced: records.value.filter(({ id, setup }) => reduced.has(`${id} ${setup}`)).length,
+      setups: setups.value.length,
+    },
+    people: pulse.people,
+    papers: papers.value,
+  })
+}
+
+/** A study in a list. */
+export interface StudyGlance {
+  readonly study: Titled
+  readonly samples: number
+  readonly records: number
+  readonly reduced: number
+  readonly papers: readonly Paper[]
+}
+
+/** All studies, each in a few numbers. */
+export async function studiesAtAGlance({ lab }: HeldLab): Promise<Outcome<readonly StudyGlance[]>> {
+  const studies = await lab.studies.list()
+  if (!studies.ok) return studies
+  const records = await listedRecords(lab, {})
+  if (!records.ok) return records
+  const glances: StudyGlance[] = []
+  for (const study of studies.value) {
+    const own = records.value.filter(({ record }) => record.study === study.id)
+    const papers = await lab.papersOf('study', study.id)
+    if (!papers.ok) return papers
+    glances.push({
+      study,
+      samples: new Set(own.map(({ record }) => record.sample).filter((sample) => sample !== null)).size,
+      records: own.length,
+      reduced: own.filter(({ result }) => result !== undefined).length,
+      papers: papers.value,
+    })
+  }
+  return done(glances)
+}
+
+/** A record with the result that counts, as a shelf shows it. */
+export interface ShelvedRecord {
+  readonly record: KeptRecord
+  readonly result: KeptResult | undefined
+  readonly shelved: ShelvedResult | undefined
+}
+
+/** A study with its records. */
+export interface StudyShelf {
+  readonly study: Titled
+  readonly samples: readonly Titled[]
+  readonly records: readonly ShelvedRecord[]
+  readonly papers: readonly Paper[]
+}
+
+/** A study with everything that a shelf shows. */
+export async function studyShelf(held: HeldLab, id: string): Promise<Outcome<StudyShelf>> {
+  const { lab } = held
+  const study = await lab.studies.get(id)
+  if (!study.ok) return study
+  const kept = await lab.records.list({ study: id })
+  if (!kept.ok) return kept
+  const records: ShelvedRecord[] = []
+  for (const record of kept.value) {
+    const one = await shelvedRecord(held, record)
+    if (!one.ok) return one
+    records.push(one.value)
+  }
+  const used = new Set(kept.value.map(({ sample }) => sample))
+  const samples = await lab.samples.list()
+  if (!samples.ok) return samples
+  const papers = await lab.papersOf('study', id)
+  if (!papers.ok) return papers
+  return done({
+    study: study.value,
+    samples: samples.value.filter((sample) => used.has(sample.id)),
+    records,
+    papers: papers.value,
+  })
+}
+
+/** One record for a shelf. A result that cannot be read as it was kept makes the record one without. */
+export async function shelvedRecord({ lab, shelf }: HeldLab, record: KeptRecord): Promise<Outcome<ShelvedRecord>> {
+  const results = await lab.results.list({ record: record.id })
+  if (!results.ok) return results
+  const result = await countingResult(lab, record, results.value)
+  if (!result.ok) return result
+  if (result.value === undefined) return done({ record, result: undefined, shelved: undefined })
+  const shelved = await shelf.get(result.value)
+  return shelved.ok ? done({ record, result: result.value, shelved: shelved.value }) : shelved
+}

@@ -36,6 +36,7 @@ const coreRooms = [
   core('reduce', 'terms numeric quantity stats contact film fixture rig'),
   core('curve', 'terms numeric stats film'),
   core('plan', 'terms numeric quantity stats material contact film fixture rig curve'),
+  core('decide', 'terms numeric quantity stats plan'),
 ]
 
 /** `core` by itself means the files right in src/core: the library's entry. */

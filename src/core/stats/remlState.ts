@@ -1,5 +1,5 @@
 import { invertSymmetric } from '../numeric/index.ts'
-import type { MixedProblem } from './mixedModel.ts'
+import type { MixedProblem } from './mixedProblem.ts'
 
 /** The restricted likelihood at given variances, with its first and expected second derivatives. */
 export interface RemlState {

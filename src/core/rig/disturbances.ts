@@ -1,5 +1,7 @@
+import type { CoatingFailure } from './coatingFailure.ts'
 import type { GapRunOut } from './gapRunOut.ts'
 import type { Hunting } from './hunting.ts'
+import type { LiquidChange } from './liquidChange.ts'
 import type { LostContact } from './lostContact.ts'
 import type { PlateTilt } from './plateTilt.ts'
 import type { RunningIn } from './runningIn.ts'
@@ -22,4 +24,6 @@ export interface Disturbances {
   readonly wear?: Wear
   readonly thermalDrift?: ThermalDrift
   readonly runningIn?: RunningIn
+  readonly coatingFailure?: CoatingFailure
+  readonly liquidChange?: LiquidChange
 }

@@ -5,11 +5,14 @@ export {
   simulateBreakaway,
   type TrueStart,
 } from './breakawayRun.ts'
+export type { CoatingFailure } from './coatingFailure.ts'
+export { type Conditions, conditionsFactor, gasConstant } from './conditions.ts'
 export type { Disturbances } from './disturbances.ts'
 export { familyLaw, familyParameters } from './familyLaw.ts'
 export type { FrictionLaw } from './frictionLaw.ts'
 export type { GapRunOut } from './gapRunOut.ts'
 export type { Hunting } from './hunting.ts'
+export type { LiquidChange } from './liquidChange.ts'
 export type { LostContact } from './lostContact.ts'
 export type { PlateTilt } from './plateTilt.ts'
 export type { RunningIn } from './runningIn.ts'

@@ -1,5 +1,6 @@
 import { fixtureGeometry } from '../fixture/index.ts'
 import type { Metre, MetrePerSecond, Ratio } from '../terms/index.ts'
+import { conditionsFactor } from './conditions.ts'
 import { sheetSteps } from './sheetSteps.ts'
 import type { VirtualRun } from './virtualRun.ts'
 
@@ -9,7 +10,7 @@ export interface TrueStep {
   readonly kind: 'slide' | 'blank' | 'ramp'
   /** As commanded, without sign; a ramp begins with it. */
   readonly slidingSpeed: MetrePerSecond
-  /** Of the law at that speed; null without contact and on a ramp, where it changes. */
+  /** Of the law at that speed, this load and temperature; null without contact and on a ramp, where it changes. */
   readonly friction: Ratio | null
   readonly from: number
   readonly to: number
@@ -31,10 +32,12 @@ export function truthOf(run: VirtualRun, seed: number): Truth {
   const { lever, loadFactor, contacts } = fixtureGeometry(run.fixture)
   const planned = sheetSteps(run.sheet, lever)
   if (planned.length === 0) throw new RangeError('a run must have speeds, got none')
+  const { axialForce, temperature } = run.sheet
+  const factor = run.conditions === undefined ? 1 : conditionsFactor(run.conditions, axialForce, temperature)
   const steps = planned.map(({ number, kind, begins, law, from, to }): TrueStep => {
     const slidingSpeed = Math.abs(begins) * lever
     const ramp = law !== 'constant' && kind === 'slide'
-    const friction = kind === 'blank' || ramp ? null : run.friction.at(slidingSpeed)
+    const friction = kind === 'blank' || ramp ? null : run.friction.at(slidingSpeed) * factor
     return { number, kind: ramp ? 'ramp' : kind, slidingSpeed, friction, from, to }
   })
   return { seed, rows: planned[planned.length - 1].to, lever, loadFactor, contacts, steps, run }

@@ -1,7 +1,10 @@
 import { type FixtureGeometry, normalLoad, slidingSpeed, torqueFromFriction } from '../fixture/index.ts'
 import type { Random } from '../numeric/index.ts'
-import type { Metre, Newton, NewtonMetre, Radian, Ratio } from '../terms/index.ts'
+import type { Metre, Newton, NewtonMetre, Radian, Ratio, Second } from '../terms/index.ts'
+import { failedFriction } from './coatingFailure.ts'
+import { conditionsFactor } from './conditions.ts'
 import { gapSwing } from './gapRunOut.ts'
+import { viscosityFactor } from './liquidChange.ts'
 import { contactShare } from './lostContact.ts'
 import type { Moment } from './moment.ts'
 import { tiltedFriction } from './plateTilt.ts'
@@ -49,7 +52,7 @@ export function createContact(
       rippleFactor(d.forceRipple ?? [], angle) *
       contactShare(d.lostContact ?? [], moment.step.number, moment.inStep)
     const speed = slidingSpeed(geometry, Math.abs(moment.speed))
-    let friction = frictionAt({ speed, angle, distance, direction: moment.speed < 0 ? -1 : 1 })
+    let friction = frictionAt({ speed, angle, distance, time: moment.time, direction: moment.speed < 0 ? -1 : 1 })
     if (stickSlip) friction *= stickSlip(speed, friction * geometry.loadFactor * axialForce, moment.interval)
     const held = axialForce > 0 ? torqueFromFriction(geometry, friction, axialForce) : 0
     const sliding = Math.sign(moment.speed) * held
@@ -65,16 +68,20 @@ interface Sliding {
   readonly speed: number
   readonly angle: Radian
   readonly distance: Metre
+  readonly time: Second
   readonly direction: 1 | -1
 }
 
 /** Friction with all that rides on it but stick and slip. */
 function createFriction(run: VirtualRun): (at: Sliding) => Ratio {
-  const { frictionRipple = [], runningIn, tilt } = run.disturbances
-  return ({ speed, angle, distance, direction }) => {
-    let friction = run.friction.at(speed)
+  const { frictionRipple = [], runningIn, tilt, coatingFailure, liquidChange } = run.disturbances
+  const { axialForce, temperature } = run.sheet
+  const factor = run.conditions === undefined ? 1 : conditionsFactor(run.conditions, axialForce, temperature)
+  return ({ speed, angle, distance, time, direction }) => {
+    let friction = run.friction.at(liquidChange ? speed * viscosityFactor(liquidChange, time) : speed) * factor
     if (!(friction >= 0)) throw new RangeError(`friction law gives ${friction} at ${speed} m/s`)
     if (runningIn) friction *= runningInFactor(runningIn, distance)
+    if (coatingFailure) friction = failedFriction(coatingFailure, friction, distance)
     if (frictionRipple.length > 0) friction *= rippleFactor(frictionRipple, angle)
     return tilt ? tiltedFriction(tilt, { friction, angle, direction }) : friction
   }

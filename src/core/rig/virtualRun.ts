@@ -1,4 +1,5 @@
 import type { ChannelName, FixtureSpec, Kelvin, Metre, Newton, Second } from '../terms/index.ts'
+import type { Conditions } from './conditions.ts'
 import type { Disturbances } from './disturbances.ts'
 import type { FrictionLaw } from './frictionLaw.ts'
 import type { SpeedPlan } from './speedPlan.ts'
@@ -33,6 +34,8 @@ export interface VirtualRun {
   readonly rig: VirtualRig
   readonly sheet: RunSheet
   readonly friction: FrictionLaw
+  /** How load and temperature change that; undefined where they do not. */
+  readonly conditions?: Conditions
   readonly disturbances: Disturbances
   /** Columns of the record, in their order. */
   readonly columns: readonly ChannelName[]

@@ -87,3 +87,24 @@ export interface Hold {
   readonly gapCreep: Bounded | null
   readonly remarks: readonly Remark[]
 }
+
+/** Two sweeps one after the other in the same direction: by how much the second differs, as a share of friction. */
+export interface SweepChange {
+  readonly from: string
+  readonly to: string
+  readonly speeds: number
+  /** Mean over the speeds with its 95 % interval. */
+  readonly mean: Bounded
+  /** At the speed at which it is largest in size, with its 95 % interval. */
+  readonly largest: Bounded & { readonly slidingSpeed: MetrePerSecond }
+  readonly verdict: RunInVerdict['verdict']
+  readonly sentence: string
+}
+
+/** Would another sweep change the answer? From one sweep to the next, the last change deciding. */
+export interface SweepsRunIn {
+  readonly changes: readonly SweepChange[]
+  readonly margin: Ratio
+  readonly verdict: RunInVerdict['verdict']
+  readonly sentence: string
+}

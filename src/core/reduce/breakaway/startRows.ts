@@ -92,7 +92,7 @@ function risesFrom(from: number, to: number, { torque, restBelow }: Rest): numbe
 function firstLoaded(force: Float64Array): number {
   const load = force.reduce((most, value) => Math.max(most, value), 0)
   const row = force.findIndex((value) => value > load / 2)
-  return row < 0 ? 0 : row
+  return Math.max(row, 0)
 }
 
 function kindOf({ angle, torque }: Pick<StartRows, 'angle' | 'torque'>): StartRows['kind'] {

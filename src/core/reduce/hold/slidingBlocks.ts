@@ -62,7 +62,7 @@ export function slidingBlocks(
     inertia: setup.rig.inertia ?? 0,
   })
   const force = signals.axialForce.map((value, i) => value - valueAt(reduction.forceZero, signals.time[i]))
-  const settled = settledRow(signals.angularVelocity, steps[0].target, path, options.skip)
+  const settled = settledRow({ speed: signals.angularVelocity, path }, steps[0].target, options.skip)
   const begin = options.skip > 0 ? settled : settled + startingRows(torque, settled)
   const rows = path.length - begin
   const rowsPerBlock = Math.max(1, Math.ceil(rows / options.blocks))
@@ -113,7 +113,11 @@ function slidPath(time: Float64Array, speed: Float64Array, lever: number): Float
   return path
 }
 
-function settledRow(speed: Float64Array, target: number, path: Float64Array, skip: number): number {
+function settledRow(
+  { speed, path }: { readonly speed: Float64Array; readonly path: Float64Array },
+  target: number,
+  skip: number,
+): number {
   let row = 0
   while (row < speed.length && !(Math.abs(speed[row] / target - 1) <= settleTolerance)) row++
   if (row === speed.length) row = 0

@@ -48,3 +48,4 @@ export {
   softShearTerms,
 } from './softFriction.ts'
 export { type FlowCurve, filmWithThinning, type InletRate, type ThinningFilm } from './thinningFilm.ts'
+export { type InletState, inletState, type ThinningLaw, thinningLaw, thinningSpeedOfFilm } from './thinningLaw.ts'

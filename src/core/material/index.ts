@@ -20,7 +20,7 @@ export { type FlowParameters, flowFunction, flowLaws, flowParameterFaults, flowV
 export type { FlowPoint } from './flow/flowPoint.ts'
 export { type FlowLaw, type FlowLawName, type FlowParameter, flowLawNames } from './flow/shape.ts'
 export { type KnownValue, type Seen, seenKinds } from './knownValue.ts'
-export { findLiquid, type NamedRecipe, namedLiquids } from './liquids/findLiquid.ts'
+export { findLiquid, type NamedRecipe, namedLiquids, recipeNamed } from './liquids/findLiquid.ts'
 export { glycerolWaterDensity, glycerolWaterViscosity } from './liquids/glycerolWater.ts'
 export type { Liquid, LiquidConditions, LiquidDensity, LiquidViscosity } from './liquids/liquid.ts'
 export { liquidFrom } from './liquids/liquidFrom.ts'

@@ -1,7 +1,17 @@
-import { findLiquid, findMaterial } from '../material/index.ts'
+import {
+  findLiquid,
+  findMaterial,
+  heatNumbers,
+  type LiquidRecipe,
+  type Material,
+  type NamedRecipe,
+  type OwnMaterial,
+  recipeNamed,
+  withOwnMaterials,
+} from '../material/index.ts'
 import { printQuantity } from '../quantity/index.ts'
 import { done, failed, type Outcome, type Problem, type SurfaceSpec } from '../terms/index.ts'
-import type { BodyBears, PlanQuestion } from './question.ts'
+import type { BodyBears, BodyHeat, PlanQuestion, QuestionFlow } from './question.ts'
 
 /** A question with gaps closed from the tables of bodies and liquids, and what was taken from there. */
 export interface FilledQuestion {
@@ -14,11 +24,13 @@ export interface FilledQuestion {
  * Closes gaps of a question by the names of its bodies and its liquid; what was given is never changed. A name that no table
  * knows leaves its gap, and the plan says what it does not judge. A liquid that is known but not at this temperature is a problem.
  */
-export function fillFromTables(question: PlanQuestion): Outcome<FilledQuestion> {
+export function fillFromTables(question: PlanQuestion, own: OwnThings = nothingOwn): Outcome<FilledQuestion> {
+  const table = withOwnMaterials(own.materials)
+  if (!table.ok) return table
   const taken: string[] = []
-  const upper = filledBody(question.pair.upper, question.bears.upper, taken)
-  const lower = filledBody(question.pair.lower, question.bears.lower, taken)
-  const liquid = filledLiquid(question, taken)
+  const upper = filledBody(question.pair.upper, { bears: question.bears.upper, table: table.value, taken })
+  const lower = filledBody(question.pair.lower, { bears: question.bears.lower, table: table.value, taken })
+  const liquid = filledLiquid(question, own.liquids, taken)
   if (!liquid.ok) return liquid
   return done({
     question: {
@@ -26,19 +38,39 @@ export function fillFromTables(question: PlanQuestion): Outcome<FilledQuestion> 
       ...liquid.value,
       pair: { upper: upper.surface, lower: lower.surface },
       bears: { upper: upper.bears, lower: lower.bears },
+      ...heatOf(question, upper.heat, lower.heat),
     },
     taken,
   })
 }
 
+function heatOf({ heat }: PlanQuestion, upper?: BodyHeat, lower?: BodyHeat): Pick<PlanQuestion, 'heat'> {
+  const known = { ...(upper === undefined ? {} : { upper }), ...(lower === undefined ? {} : { lower }), ...heat }
+  return Object.keys(known).length === 0 ? {} : { heat: known }
+}
+
+/** What people keep of their own beside the built-in tables. */
+export interface OwnThings {
+  readonly materials: readonly OwnMaterial[]
+  readonly liquids: readonly NamedRecipe[]
+}
+
+const nothingOwn: OwnThings = { materials: [], liquids: [] }
+
+interface FilledBody {
+  readonly surface: SurfaceSpec
+  readonly bears: BodyBears
+  readonly heat?: BodyHeat
+}
+
 function filledBody(
   surface: SurfaceSpec,
-  bears: BodyBears,
-  taken: string[],
-): { surface: SurfaceSpec; bears: BodyBears } {
-  const found = findMaterial(surface.name)
+  { bears, table, taken }: { readonly bears: BodyBears; readonly table: readonly Material[]; readonly taken: string[] },
+): FilledBody {
+  const found = findMaterial(surface.name, table)
   if (!found.ok) return { surface, bears }
   const { name, elasticModulus, poissonRatio, strength } = found.value
+  const heat = heatNumbers(found.value)
   const elastic =
     surface.elasticModulus === undefined
       ? { elasticModulus: elasticModulus.value, poissonRatio: surface.poissonRatio ?? poissonRatio.value }
@@ -52,36 +84,58 @@ function filledBody(
   const key =
     strength?.kind === 'yield' ? 'yieldStrength' : strength?.kind === 'flexural' ? 'flexuralStrength' : undefined
   if (strength === undefined || key === undefined || bears[key] !== undefined) {
-    return { surface: { ...surface, ...elastic }, bears }
+    return { surface: { ...surface, ...elastic }, bears, heat }
   }
   const value = printQuantity(strength.value, 'pressure', { digits: 3 })
   taken.push(
     `${name}: ${strength.kind === 'yield' ? 'yield strength' : 'strength in bending'} ${value} (${strength.source}).`,
   )
-  return { surface: { ...surface, ...elastic }, bears: { ...bears, [key]: strength.value } }
+  return { surface: { ...surface, ...elastic }, bears: { ...bears, [key]: strength.value }, heat }
 }
 
 function filledLiquid(
   { liquid, run, pressureViscosity }: PlanQuestion,
+  own: readonly NamedRecipe[],
   taken: string[],
 ): Outcome<Partial<PlanQuestion>> {
   if (liquid === undefined || liquid.viscosity !== undefined) return done({})
-  const found = findLiquid(liquid.name)
-  if (!found.ok) return done({})
+  const found = findLiquid(liquid.name, own)
+  if (!found.ok) return found.problems.some(({ kind }) => kind !== 'liquidUnknown') ? found : done({})
   if (run.temperature === undefined) return failed(temperatureMissing(liquid.name))
-  const at = found.value.viscosity(run.temperature)
+  const recipe = recipeNamed(liquid.name, own)
+  const flow = recipe?.kind === 'flowCurve' ? recipe : undefined
+  // A thinning liquid has many viscosities: where one must stand for it, it is that at the fastest rate measured.
+  const conditions = flow === undefined ? {} : { shearRate: flow.shearRate.high }
+  const at = found.value.viscosity(run.temperature, conditions)
   if (!at.ok) return failed(...at.problems.map((problem) => ({ ...problem, place: { name: 'run.temperature' } })))
   const { viscosity, viscosityUncertainty, source } = at.value
   const warm = printQuantity(run.temperature, 'temperature', { digits: 4 })
+  const fast = flow === undefined ? '' : ` and ${Number(flow.shearRate.high.toPrecision(3))} 1/s`
   taken.push(
-    `${found.value.name}: viscosity ${printQuantity(viscosity, 'viscosity', { digits: 3 })} at ${warm} (${source}).`,
+    `${found.value.name}: viscosity ${printQuantity(viscosity, 'viscosity', { digits: 3 })} at ${warm}${fast} (${source}).`,
   )
   const coefficient = found.value.pressureCoefficient
   const thickening =
     pressureViscosity === undefined && coefficient !== null ? { pressureViscosity: coefficient.value } : {}
   const unsure = viscosityUncertainty === null ? {} : { viscosityUncertainty }
-  return done({ liquid: { ...liquid, viscosity, ...unsure }, ...thickening })
+  return done({
+    liquid: { ...liquid, viscosity, ...unsure },
+    ...thickening,
+    ...(flow === undefined ? {} : { flow: flowOf(flow) }),
+  })
 }
+
+const flowOf = ({
+  law,
+  parameters,
+  shearRate,
+  source,
+}: Extract<LiquidRecipe, { kind: 'flowCurve' }>): QuestionFlow => ({
+  law,
+  parameters,
+  shearRate,
+  source,
+})
 
 const temperatureMissing = (name: string): Problem => ({
   kind: 'questionImpossible',

@@ -28,10 +28,10 @@ export function flashAtFastest(
   points: readonly PlannedPoint[],
 ): FlashAtFastest | null {
   const { question, contact, geometry } = basis
-  const { upper, lower } = question.pair
-  const [resting, moving] = [upper, lower].map(({ name }) => {
-    const found = findMaterial(name)
-    return found.ok ? heatNumbers(found.value) : undefined
+  const { lower } = question.pair
+  const [resting, moving] = (['upper', 'lower'] as const).map((side) => {
+    const found = findMaterial(question.pair[side].name)
+    return question.heat?.[side] ?? (found.ok ? heatNumbers(found.value) : undefined)
   })
   const fastest = points.find(({ slidingSpeed }) => slidingSpeed === suggestion.fastest)
   const { contactRadius, load } = contactAt(contact, geometry, suggestion.axialForce)

@@ -7,7 +7,7 @@ export {
   equivalencePower,
   replicatesForEquivalence,
 } from './equivalence.ts'
-export { type FilledQuestion, fillFromTables } from './fillFromTables.ts'
+export { type FilledQuestion, fillFromTables, type OwnThings } from './fillFromTables.ts'
 export { type FlashAtFastest, flashAtFastest } from './flashAtFastest.ts'
 export { frictionAt, type PredictedFriction } from './frictionAt.ts'
 export { type FrictionLimits, frictionLimits } from './frictionLimits.ts'
@@ -30,7 +30,16 @@ export { spokenTime } from './planSentences.ts'
 export { logAxis, measurableRun, measurableShare, type PlanWindow, planWindow, type WindowAxes } from './planWindow.ts'
 export { type PredictedUncertainty, pointUncertainty } from './pointUncertainty.ts'
 export { type FilmModel, type FrictionModel, frictionModel } from './predictedFriction.ts'
-export type { Ask, BodyBears, Deciding, ExpectedFriction, ExpectedNoise, PlanQuestion } from './question.ts'
+export type {
+  Ask,
+  BodyBears,
+  BodyHeat,
+  Deciding,
+  ExpectedFriction,
+  ExpectedNoise,
+  PlanQuestion,
+  QuestionFlow,
+} from './question.ts'
 export { type AskKind, askKinds } from './question.ts'
 export { type QuestionFault, questionFaults } from './questionFaults.ts'
 export { type RegimeAnswer, regimeAnswer, type SpeedInterval } from './regimeAnswer.ts'

@@ -63,7 +63,7 @@ export function planOf(question: PlanQuestion): Outcome<Plan> {
     points,
     totals: { time: points.reduce((sum, point) => sum + point.dwell, 0), distance },
     wear,
-    regime: regimeAnswer(frictionModel(question, basis.contact), contact.load, points),
+    regime: regimeAnswer(frictionModel(question, basis.contact), { flow: question.flow, load: contact.load, points }),
     decision: decision(question, wear),
     sentences: {
       believable: believableWords(suggestion),

@@ -8,6 +8,7 @@ import {
 import type { MetrePerSecond, Ratio } from '../terms/index.ts'
 import { bitOf } from './planLimit.ts'
 import { type FilmModel, type FrictionModel, frictionModel } from './predictedFriction.ts'
+import { thinnedPlane } from './thinnedPlane.ts'
 import { type ForceLine, forceLine, type PlanBasis, type SpeedLine, speedLine } from './windowAxes.ts'
 
 /** Axes of a window, each rising. */
@@ -77,8 +78,16 @@ function fillFriction(window: PlanWindow, { expected, film }: FrictionModel): vo
     frictionHigh.fill(boundary * boundarySpread)
     return
   }
-  const full = film.soft ? softPlane(film, window) : undefined
   const lnSpeeds = window.speeds.map((speed) => Math.log(entrainmentInPureSliding(speed)))
+  const thinned =
+    film.thinning === null
+      ? undefined
+      : thinnedPlane(
+          film.thinning,
+          lnSpeeds,
+          window.byForce.load.map((load) => Math.log(load)),
+        )
+  const full = film.soft ? softPlane(film, window, thinned?.sliding) : undefined
   const scale = 1 / film.roughness
   const perMiddle = 1 / film.middle ** 2
   const wide = film.spread ** 2
@@ -87,7 +96,8 @@ function fillFriction(window: PlanWindow, { expected, film }: FrictionModel): vo
   for (let j = 0, k = 0; j < window.forces.length; j++) {
     const lnLoad = Math.log(window.byForce.load[j])
     for (let i = 0; i < lnSpeeds.length; i++, k++) {
-      const ratio = scale * Math.exp(lnMinimumFilm(film.law, lnSpeeds[i], lnLoad))
+      const drawn = thinned === undefined ? lnSpeeds[i] : lnSpeeds[i] + thinned.inlet[k]
+      const ratio = scale * Math.exp(lnMinimumFilm(film.law, drawn, lnLoad))
       const shear = full === undefined ? expected.film : full[k]
       const square = ratio * ratio * perMiddle
       const touching = 1 / (1 + square)
@@ -103,15 +113,26 @@ function fillFriction(window: PlanWindow, { expected, film }: FrictionModel): vo
   }
 }
 
-/** Film friction of soft bodies: each term is a product of a power of the speed and one of the load. */
-function softPlane(film: FilmModel, { speeds, forces, byForce }: PlanWindow): Float64Array {
+/**
+ * Film friction of soft bodies: each term is a product of a power of the speed and one of the load, and where the liquid thins of
+ * one of the viscosity, whose logarithms `lnViscosity` are.
+ */
+function softPlane(
+  film: FilmModel,
+  { speeds, forces, byForce }: PlanWindow,
+  lnViscosity: Float64Array | undefined,
+): Float64Array {
   const plane = new Float64Array(speeds.length * forces.length)
-  const unit = filmNumbers({ ...film.pair, entrainmentSpeed: 1, load: 1 })
+  const viscosity = lnViscosity === undefined ? film.pair.viscosity : 1
+  const unit = filmNumbers({ ...film.pair, viscosity, entrainmentSpeed: 1, load: 1 })
   for (const { factor, speedPower, loadPower } of softShearTerms) {
     const bySpeed = speeds.map((speed) => (unit.speed * entrainmentInPureSliding(speed)) ** speedPower)
     for (let j = 0, k = 0; j < forces.length; j++) {
       const byLoad = pureSlidingRatio * factor * (unit.load * byForce.load[j]) ** loadPower
-      for (let i = 0; i < speeds.length; i++, k++) plane[k] += byLoad * bySpeed[i]
+      for (let i = 0; i < speeds.length; i++, k++) {
+        const thinner = lnViscosity === undefined ? 1 : Math.exp(speedPower * lnViscosity[k])
+        plane[k] += byLoad * bySpeed[i] * thinner
+      }
     }
   }
   return plane

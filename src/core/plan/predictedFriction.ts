@@ -1,4 +1,13 @@
-import { type FilmLaw, type FilmPair, filmLaw, type LubricationBounds, usualBounds } from '../film/index.ts'
+import {
+  type FilmLaw,
+  type FilmPair,
+  filmLaw,
+  type LubricationBounds,
+  type ThinningLaw,
+  thinningLaw,
+  usualBounds,
+} from '../film/index.ts'
+import { flowFunction } from '../material/index.ts'
 import type { Metre, Pascal, Ratio } from '../terms/index.ts'
 import type { PlannedContact } from './plannedContact.ts'
 import type { ExpectedFriction, PlanQuestion } from './question.ts'
@@ -17,8 +26,11 @@ export interface FrictionModel {
 
 /** What the film of a question is worked out from. */
 export interface FilmModel {
+  /** At the viscosity of `pair`; at 1 Pa·s where the liquid thins. */
   readonly law: FilmLaw
   readonly pair: FilmPair
+  /** null for a liquid of one viscosity. */
+  readonly thinning: ThinningLaw | null
   readonly roughness: Metre
   readonly bounds: LubricationBounds
   readonly middle: Ratio
@@ -48,13 +60,16 @@ export function frictionModel(question: PlanQuestion, contact: PlannedContact): 
     viscosity: liquid.viscosity,
     pressureViscosity: question.pressureViscosity ?? 0,
   }
+  const { flow } = question
+  const thinning = flow === undefined ? null : thinningLaw(films, flowFunction(flow.law, flow.parameters))
   const soft = contact.modulus < softBelow
   const middle = Math.sqrt(usualBounds.mixedFrom * usualBounds.fullFilmFrom)
   return {
     expected,
     film: {
-      law: filmLaw(films),
+      law: thinning?.unit ?? filmLaw(films),
       pair: films,
+      thinning,
       roughness,
       bounds: usualBounds,
       middle,

@@ -1,3 +1,4 @@
+import type { FlowLawName, FlowParameters, Span } from '../material/index.ts'
 import type {
   FixtureSpec,
   LiquidSpec,
@@ -114,6 +115,22 @@ export interface Deciding {
   readonly seed: number
 }
 
+/** How the viscosity of the liquid hangs on its shear rate, at the temperature of the run. */
+export interface QuestionFlow {
+  readonly law: FlowLawName
+  readonly parameters: FlowParameters
+  /** Rates that were measured, 1/s. */
+  readonly shearRate: Span
+  readonly source: string
+}
+
+/** What warms up by friction: conductivity (W/(m·K)), density (kg/m³) and specific heat (J/(kg·K)). */
+export interface BodyHeat {
+  readonly conductivity: number
+  readonly density: number
+  readonly heatCapacity: number
+}
+
 /** A question before the test: what is mounted, what is wanted, what may be spent. SI throughout. */
 export interface PlanQuestion {
   readonly title: string
@@ -123,6 +140,10 @@ export interface PlanQuestion {
   readonly liquid?: LiquidSpec
   /** 1/Pa; 0 for a liquid that pressure does not thicken. */
   readonly pressureViscosity?: number
+  /** For a liquid that thins or thickens with shear; goes before `liquid.viscosity` wherever a film is worked out. */
+  readonly flow?: QuestionFlow
+  /** Left out where nobody knows; the built-in table is then asked by name. */
+  readonly heat?: { readonly upper?: BodyHeat; readonly lower?: BodyHeat }
   readonly run: RunSpec
   readonly bears: { readonly upper: BodyBears; readonly lower: BodyBears }
   readonly expected: ExpectedFriction

@@ -3,13 +3,19 @@ import {
   explainFilm,
   type Film,
   filmLaw,
+  filmWithThinning,
   type OtherFilm,
-  regimeSpeeds,
+  slidingOfEntrainment,
+  speedOfFilm,
+  type ThinningFilm,
+  thinningSpeedOfFilm,
 } from '../film/index.ts'
 import { printQuantity } from '../quantity/index.ts'
-import type { Doubt, MetrePerSecond, Newton } from '../terms/index.ts'
+import type { Doubt, Metre, MetrePerSecond, Newton } from '../terms/index.ts'
 import type { PlannedPoint } from './plannedPoints.ts'
-import type { FrictionModel } from './predictedFriction.ts'
+import type { FilmModel, FrictionModel } from './predictedFriction.ts'
+import type { QuestionFlow } from './question.ts'
+import { thinningWords } from './thinningWords.ts'
 
 /** A speed with the interval in which it lies. */
 export interface SpeedInterval {
@@ -20,7 +26,7 @@ export interface SpeedInterval {
 
 /** Boundary, mixed or full film before the test, and whether the answer survives another viscosity or roughness. */
 export interface RegimeAnswer {
-  /** null where no film can be predicted. */
+  /** null where no film can be predicted, or no speed gives it. */
   readonly mixedFrom: SpeedInterval | null
   readonly fullFilmFrom: SpeedInterval | null
   /** Planned steps whose regime is the same over the whole interval of λ, and all of them. */
@@ -32,6 +38,7 @@ export interface RegimeAnswer {
   readonly film: {
     readonly law: string
     readonly source: string
+    readonly valid: string
     readonly doubts: readonly Doubt[]
     readonly others: readonly OtherFilm[]
   } | null
@@ -40,33 +47,33 @@ export interface RegimeAnswer {
 const speed = (value: number): string => printQuantity(value, 'velocity', { digits: 2 })
 
 /** The answer at the planned load. */
-export function regimeAnswer(model: FrictionModel, load: Newton, points: readonly PlannedPoint[]): RegimeAnswer {
-  const { film } = model
+export function regimeAnswer(
+  { film }: FrictionModel,
+  {
+    flow,
+    load,
+    points,
+  }: { readonly flow?: QuestionFlow; readonly load: Newton; readonly points: readonly PlannedPoint[] },
+): RegimeAnswer {
   if (film === null) {
     return { mixedFrom: null, fullFilmFrom: null, surviving: 0, of: 0, sentences: [withoutFilm], film: null }
   }
   const speeds = points.map(({ slidingSpeed }) => slidingSpeed)
   const middleSpeed = Math.sqrt(Math.min(...speeds) * Math.max(...speeds))
-  const explained = explainFilm({ ...film.pair, load, entrainmentSpeed: entrainmentInPureSliding(middleSpeed) })
-  const question = { load, bounds: film.bounds }
-  const middle = regimeSpeeds({ ...question, law: film.law, roughness: film.roughness })
-  // A rougher pair needs a thicker film, so its regimes begin at faster speeds.
-  const late = regimeSpeeds({ ...question, law: film.law, roughness: film.roughness * film.spread })
-  const early = regimeSpeeds({ ...question, law: film.law, roughness: film.roughness / film.spread })
-  const interval = (key: 'mixedFrom' | 'fullFilmFrom'): SpeedInterval => ({
-    value: middle[key],
-    low: early[key],
-    high: late[key],
-  })
+  const { explained, thinning } = filmAt(film, load, middleSpeed)
+  const ends = { mixedFrom: film.bounds.mixedFrom, fullFilmFrom: film.bounds.fullFilmFrom }
+  const interval = (key: keyof typeof ends): SpeedInterval | null => {
+    // A rougher pair needs a thicker film, so its regimes begin at faster speeds.
+    const [low, value, high] = [1 / film.spread, 1, film.spread].map((factor) =>
+      speedReaching(film, { load, thickness: ends[key] * film.roughness * factor }),
+    )
+    return low === null || value === null || high === null ? null : { value, low, high }
+  }
   const mixedFrom = interval('mixedFrom')
   const fullFilmFrom = interval('fullFilmFrom')
   const rated = points.filter(({ regimeSurvives }) => regimeSurvives !== null)
   const surviving = rated.filter(({ regimeSurvives }) => regimeSurvives === true).length
-  const doubled = regimeSpeeds({
-    ...question,
-    law: filmLaw({ ...film.pair, viscosity: 2 * film.pair.viscosity }),
-    roughness: film.roughness,
-  })
+  const doubled = speedReaching(film, { load, thickness: ends.fullFilmFrom * film.roughness, thicker: 2 })
   return {
     mixedFrom,
     fullFilmFrom,
@@ -74,17 +81,58 @@ export function regimeAnswer(model: FrictionModel, load: Newton, points: readonl
     of: rated.length,
     sentences: [
       ...lambdaWords(points),
-      `λ reaches ${film.bounds.mixedFrom} at ${speed(mixedFrom.value)} (between ${speed(mixedFrom.low)} and ${speed(mixedFrom.high)}) and ` +
-        `${film.bounds.fullFilmFrom} at ${speed(fullFilmFrom.value)} (between ${speed(fullFilmFrom.low)} and ${speed(fullFilmFrom.high)}).`,
+      `${reachedWords(film.bounds.mixedFrom, mixedFrom)} ${reachedWords(film.bounds.fullFilmFrom, fullFilmFrom)}`,
       `${surviving} of ${rated.length} steps keep their regime over the whole interval of λ; the others would change it with another viscosity or roughness.`,
-      `Twice the viscosity moves full film from ${speed(fullFilmFrom.value)} to ${speed(doubled.fullFilmFrom)}.`,
+      ...(fullFilmFrom === null || doubled === null
+        ? []
+        : [`Twice the viscosity moves full film from ${speed(fullFilmFrom.value)} to ${speed(doubled)}.`]),
+      ...(flow === undefined || thinning === null ? [] : thinningWords(flow, points, thinning)),
       ...(film.soft ? [softWords] : []),
       ...filmsBeside(explained, middleSpeed),
-      ...explained.doubts.map(({ sentence }) => sentence),
+      ...(thinning ?? explained).doubts.map(({ sentence }) => sentence),
     ],
-    film: { law: explained.law, source: explained.source, doubts: explained.doubts, others: explained.others },
+    film: {
+      law: (thinning ?? explained).law,
+      source: (thinning ?? explained).source,
+      valid: (thinning ?? explained).valid,
+      doubts: (thinning ?? explained).doubts,
+      others: explained.others,
+    },
   }
 }
+
+/** The film at a sliding speed, explained; for a thinning liquid with the viscosity at its inlet. */
+function filmAt(
+  film: FilmModel,
+  load: Newton,
+  slidingSpeed: MetrePerSecond,
+): { readonly explained: Film; readonly thinning: ThinningFilm | null } {
+  const conditions = { ...film.pair, load, entrainmentSpeed: entrainmentInPureSliding(slidingSpeed) }
+  if (film.thinning === null) return { explained: explainFilm(conditions), thinning: null }
+  const thinning = filmWithThinning(conditions, film.thinning.flow)
+  return { explained: thinning.film, thinning }
+}
+
+interface Reaching {
+  readonly load: Newton
+  readonly thickness: Metre
+  /** Factor on the viscosity. */
+  readonly thicker?: number
+}
+
+/** Sliding speed at which the film is so thick; null where none is. */
+function speedReaching({ law, thinning, pair }: FilmModel, { load, thickness, thicker = 1 }: Reaching): number | null {
+  if (thinning === null) {
+    const own = thicker === 1 ? law : filmLaw({ ...pair, viscosity: thicker * pair.viscosity })
+    return slidingOfEntrainment(speedOfFilm(thickness, load, own))
+  }
+  return thinningSpeedOfFilm(thickness, load, { ...thinning, flow: (rate) => thicker * thinning.flow(rate) })
+}
+
+const reachedWords = (bound: number, at: SpeedInterval | null): string =>
+  at === null
+    ? `λ reaches ${bound} at no speed: the liquid thins as fast as the film would grow.`
+    : `λ reaches ${bound} at ${speed(at.value)} (between ${speed(at.low)} and ${speed(at.high)}).`
 
 const withoutFilm =
   'No film can be predicted: that takes a round contact, a viscosity, the roughness and the stiffness of both bodies. Friction is taken as boundary friction throughout.'

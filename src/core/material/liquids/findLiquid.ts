@@ -47,10 +47,8 @@ export const namedLiquids: readonly NamedRecipe[] = [
  * grade of silicone oil in mm²/s ("silicone oil 500"). An unknown name is answered with those most like it.
  */
 export function findLiquid(name: string, own: readonly NamedRecipe[] = []): Outcome<Liquid> {
-  const folded = foldName(name)
   const all = [...own, ...namedLiquids]
-  const found = all.find((liquid) => [liquid.name, ...liquid.synonyms].some((word) => foldName(word) === folded))
-  const recipe = found?.recipe ?? numberedRecipe(name)
+  const recipe = recipeNamed(name, own)
   if (recipe !== undefined) return liquidFrom(recipe)
   const near = likeNames(
     name,
@@ -65,6 +63,15 @@ export function findLiquid(name: string, own: readonly NamedRecipe[] = []): Outc
           : 'Add it as a recipe with measured viscosities.',
     }),
   )
+}
+
+/** The recipe of the liquid that is called so; undefined for an unknown name. */
+export function recipeNamed(name: string, own: readonly NamedRecipe[] = []): LiquidRecipe | undefined {
+  const folded = foldName(name)
+  const found = [...own, ...namedLiquids].find((liquid) =>
+    [liquid.name, ...liquid.synonyms].some((word) => foldName(word) === folded),
+  )
+  return found?.recipe ?? numberedRecipe(name)
 }
 
 const glycerolWords = /^(?:glycerol|glycerine?|glyzerin)\D*?(\d+(?:[.,]\d+)?)\s*(?:%|percent|prozent)/i

@@ -25,6 +25,8 @@ export interface PaperHold<T> extends PaperState<T> {
   readonly writeOver: () => void
   readonly seen: () => void
   readonly again: () => void
+  /** What stands in the paper this instant, for a change that rests on it. */
+  readonly latest: () => T | null
 }
 
 /** A kept document and the ways to change it. Show `<PaperLine>` beside what is edited: it says how the saving stands. */
@@ -32,5 +34,5 @@ export function usePaper<T>(path: string): PaperHold<T> {
   const desk = deskAt<T>(path)
   const state = useSyncExternalStore(desk.listen, desk.now)
   const { edit, takeTheirs, writeOver, seen, again } = desk
-  return { ...state, edit, takeTheirs, writeOver, seen, again }
+  return { ...state, latest: () => desk.now().content, edit, takeTheirs, writeOver, seen, again }
 }

@@ -2,7 +2,7 @@ import { type ComponentType, lazy, type ReactNode, Suspense, useEffect } from 'r
 import { useKept } from '../api/kept.ts'
 import type { StudyView } from '../api/study.ts'
 import { studyPaper, usePaper } from '../api/usePaper.ts'
-import type { QuestionPaper } from '../question/questionPaper.ts'
+import { type QuestionPaper, titleOf } from '../question/questionPaper.ts'
 import { useKeys } from '../work/keys.ts'
 import { go, useAddress } from './address.ts'
 import { Boundary } from './Boundary.tsx'
@@ -37,7 +37,7 @@ export function StudyFrame({ study: id, find, keys }: StudyFrameProps): ReactNod
   const { station, rest, search } = useAddress()
   const { value: study, refusal } = useKept<StudyView>(`/api/studies/${encodeURIComponent(id)}`)
   const question = usePaper<QuestionPaper>(studyPaper(id, 'question'))
-  const title = question.content?.title ?? study?.name ?? ''
+  const title = titleOf(question.content) ?? study?.name ?? ''
   useEffect(() => {
     document.title = title === '' ? 'Kufe' : `${stationWords[station].name} · ${title}`
   }, [title, station])

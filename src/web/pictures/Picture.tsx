@@ -8,31 +8,39 @@ interface PictureProps {
   readonly least?: number
   readonly most?: number
   readonly className?: string
+  /** Handles laid over the picture, in pixels of the figure; `scale` is how much it is shrunk on a narrow page. */
+  readonly over?: (width: number, scale: number) => ReactNode
 }
 
 /** The one style attribute of figures; the page's own style says the same, and its security policy allows none inline. */
 const inlineStyle = ' style="font-variant-numeric: tabular-nums"'
 
 /** A figure at the width of its place, drawn again when that, the data or the look changes; the last frame stays till then. */
-export function Picture({ draw, least = 480, most = 1400, className = '' }: PictureProps): ReactNode {
+export function Picture({ draw, least = 480, most = 1400, className = '', over }: PictureProps): ReactNode {
   const place = useRef<HTMLDivElement>(null)
-  const [width, setWidth] = useState(0)
+  const [room, setRoom] = useState(0)
   const look = useLook()
   useLayoutEffect(() => {
     const box = place.current
     if (box === null) return
-    const measure = (): void => setWidth(Math.round(Math.min(most, Math.max(least, box.clientWidth))))
+    const measure = (): void => setRoom(box.clientWidth)
     measure()
     const watch = new ResizeObserver(measure)
     watch.observe(box)
     return () => watch.disconnect()
-  }, [least, most])
-  const svg = useMemo(() => (width === 0 ? '' : draw(width, look).replace(inlineStyle, '')), [draw, width, look])
+  }, [])
+  const width = Math.round(Math.min(most, Math.max(least, room)))
+  const svg = useMemo(() => (room === 0 ? '' : draw(width, look).replace(inlineStyle, '')), [draw, room, width, look])
   useLayoutEffect(() => {
     const box = place.current
     if (box === null || svg === '') return
     const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement
     box.replaceChildren(document.adoptNode(parsed))
   }, [svg])
-  return <div ref={place} className={`picture ${className}`} />
+  return (
+    <div className={`picture ${className}`}>
+      <div ref={place} className="drawn" />
+      {room > 0 && over?.(width, Math.min(1, room / width))}
+    </div>
+  )
 }

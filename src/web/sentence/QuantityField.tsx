@@ -7,6 +7,8 @@ interface QuantityFieldProps extends QuantityProps {
   readonly print: (value: number) => string
   readonly how: Stepping
   readonly leave: (how: 'keys' | 'away') => void
+  /** Text to begin with, instead of the value. */
+  readonly start?: string
 }
 
 /** A value as typed, or why it cannot be taken. */
@@ -14,20 +16,13 @@ type Read = { readonly ok: true; readonly value: number } | { readonly ok: false
 
 /** The open quantity: text with a unit as people write it, its range below, and the reason where it is refused. */
 export function QuantityField(props: QuantityFieldProps): ReactNode {
-  const { name, value, dimension, least, most, print, how, change, leave, preview } = props
-  const [text, setText] = useState(print(value))
+  const { name, value, least, most, print, how, change, leave, preview } = props
+  const [text, setText] = useState(props.start ?? print(value))
   const [reason, setReason] = useState<string>()
   const over = useRef(false)
   const id = useId()
 
-  const read = (typed: string): Read => {
-    const parsed = parseQuantity(withUnit(typed, print(value)), dimension)
-    if (!parsed.ok) return { ok: false, reason: `${parsed.what} ${parsed.mend}` }
-    if (parsed.value < least) return { ok: false, reason: `At least ${print(least)}.` }
-    if (parsed.value > most) return { ok: false, reason: `At most ${print(most)}.` }
-    const refused = props.refuse?.(parsed.value)
-    return refused === undefined ? { ok: true, value: parsed.value } : { ok: false, reason: refused }
-  }
+  const read = (typed: string): Read => readTyped(typed, props)
   const end = (how: 'keys' | 'away'): void => {
     over.current = true
     preview?.(undefined)
@@ -35,6 +30,10 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
   }
   const keep = (how: 'keys' | 'away'): void => {
     if (over.current) return
+    if (props.start !== undefined && text.trim() === '') {
+      end(how)
+      return
+    }
     const found = read(text)
     if (!found.ok) {
       setReason(found.reason)
@@ -42,7 +41,7 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
     }
     end(how)
     // Unchanged text keeps the exact value, which has more digits than are printed.
-    if (text.trim() === print(value)) change(value)
+    if (props.start === undefined && text.trim() === print(value)) change(value)
     else change(found.value, withUnit(text, print(value)).trim())
   }
   const typed = (next: string): void => {
@@ -85,6 +84,15 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
       </span>
     </span>
   )
+}
+
+function readTyped(typed: string, { value, dimension, least, most, print, refuse }: QuantityFieldProps): Read {
+  const parsed = parseQuantity(withUnit(typed, print(value)), dimension)
+  if (!parsed.ok) return { ok: false, reason: `${parsed.what} ${parsed.mend}` }
+  if (parsed.value < least) return { ok: false, reason: `At least ${print(least)}.` }
+  if (parsed.value > most) return { ok: false, reason: `At most ${print(most)}.` }
+  const refused = refuse?.(parsed.value)
+  return refused === undefined ? { ok: true, value: parsed.value } : { ok: false, reason: refused }
 }
 
 /** A bare number takes the unit that stood there: the sentence shows it. */

@@ -1,14 +1,61 @@
 import type { ReactNode } from 'react'
-import { Empty } from '../../frame/Empty.tsx'
+import { PaperLine } from '../../api/PaperLine.tsx'
 import { Link } from '../../frame/Link.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
+import { Waiting } from '../../frame/Waiting.tsx'
+import { useQuestion } from '../../question/useQuestion.ts'
+import { Consequences } from './Consequences.tsx'
+import { MoreSentences } from './MoreSentences.tsx'
+import { PlanParagraph } from './PlanParagraph.tsx'
+import { PlanPictures } from './PlanPictures.tsx'
+import { usePlan } from './usePlan.ts'
 
 /** What is mounted, pressed and slid, as a paragraph; beside it pictures that follow. */
-export default function Plan(_: StationProps): ReactNode {
+export default function Plan({ question: paper }: StationProps): ReactNode {
+  const hold = useQuestion(paper)
+  const plan = usePlan(hold)
+  if (paper.phase === 'reading') return <Waiting what="Reading the question" />
   return (
-    <Empty
-      shows="What is mounted, pressed and slid, as a paragraph; beside it pictures that follow."
-      todo={<Link to={{ station: 'read' }}>Go on to the records</Link>}
-    />
+    <div className="two-columns">
+      <div>
+        {paper.content === null && (
+          <p className="notice">
+            Nothing of this is yours yet: what stands in lighter ink is a default. Change a quantity, and the plan
+            begins.
+          </p>
+        )}
+        <PlanParagraph hold={hold} live={plan.live} />
+        <Troubles hold={hold} plan={plan} />
+        <PaperLine paper={paper} what="the question" />
+        <MoreSentences hold={hold} live={plan.live} />
+        <Consequences plan={plan} />
+        <p className="onward">
+          <Link to={{ station: 'rig-up' }}>On to the run sheet</Link>
+        </p>
+      </div>
+      <PlanPictures hold={hold} plan={plan} />
+    </div>
+  )
+}
+
+/** Why no plan can be made of it, where that is so; the pictures keep their last frame. */
+function Troubles({
+  hold,
+  plan,
+}: {
+  readonly hold: ReturnType<typeof useQuestion>
+  readonly plan: ReturnType<typeof usePlan>
+}): ReactNode {
+  const all = [
+    ...hold.troubles.map(({ path, what, mend }) => ({ key: path, text: `${path}: ${what} ${mend}` })),
+    ...plan.problems.map(({ what, mend }) => ({ key: what, text: `${what} ${mend}` })),
+  ]
+  if (all.length === 0) return null
+  return (
+    <div className="refused" role="alert">
+      {all.map(({ key, text }) => (
+        <p key={key}>{text}</p>
+      ))}
+    </div>
   )
 }

@@ -1,4 +1,4 @@
-export { type NoteKey, noteKeys } from './completeness/reportNotes.ts'
+export { type NoteKey, noteKeys, type ReportNotes } from './completeness/reportNotes.ts'
 export { reportHtml } from './html/reportHtml.ts'
 export { methodParagraphs } from './method/methodParagraphs.ts'
 export { reportPdf } from './pdf/reportPdf.ts'

@@ -9,6 +9,7 @@ export const paperKinds = {
   question: ['study'],
   runSheet: ['study', 'record'],
   decision: ['study'],
+  notes: ['study'],
   mends: ['record'],
   material: ['lab'],
   liquid: ['lab'],

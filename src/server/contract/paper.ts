@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { by, identifier, recordWord, why } from './text.ts'
 
 /** What a paper may be about. */
-export const studyPaperKinds = ['question', 'runSheet', 'decision'] as const
+export const studyPaperKinds = ['question', 'runSheet', 'decision', 'notes'] as const
 export const recordPaperKinds = ['mends', 'runSheet'] as const
 export const labPaperKinds = ['material', 'liquid', 'rig', 'fixture'] as const
 

@@ -20,7 +20,7 @@ export function paperRoutes(app: Hono, desk: ServerDesk): void {
   bind(app, routes.keepLabPaper, ({ params, body, request }) => kept(desk, ofLab(params), { body, request }))
 }
 
-type StudyPlace = { readonly study: string; readonly kind: 'question' | 'runSheet' | 'decision' }
+type StudyPlace = { readonly study: string; readonly kind: 'question' | 'runSheet' | 'decision' | 'notes' }
 type RecordPlace = { readonly record: string; readonly kind: 'mends' | 'runSheet' }
 type LabPlace = { readonly kind: 'material' | 'liquid' | 'rig' | 'fixture'; readonly name: string }
 

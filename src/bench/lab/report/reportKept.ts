@@ -5,6 +5,7 @@ import { reportInput } from '../../reportInput.ts'
 import { type AsFound, answersOf } from '../answers.ts'
 import { readKept } from '../readKept.ts'
 import { withChannels } from '../withChannels.ts'
+import { notesOf } from './notesOf.ts'
 import type { ReportWords } from './reportWords.ts'
 
 interface Reported {
@@ -36,8 +37,13 @@ export async function reportTexts(
   if (!study.ok) return study
   const found = await answersOf(lab, record.id)
   if (!found.ok) return found
+  const kept = await notesOf(lab, record.study)
+  if (!kept.ok) return kept
+  // What is said now goes before what was written down earlier.
+  const notes = { ...kept.value, ...words.notes }
   return done({
     ...words,
+    ...(Object.keys(notes).length === 0 ? {} : { notes }),
     date: words.date ?? result.change.at.slice(0, 10),
     study: study.value?.title,
     replicate: record.replicate ?? undefined,

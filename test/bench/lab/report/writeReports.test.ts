@@ -101,3 +101,23 @@ test('a note that nobody knows is told with its line and what may have been mean
     problems: [{ kind: 'noteUnknown', place: { file: 'notes.yaml', line: 2 }, mend: 'Did you mean cleaning?' }],
   })
 })
+
+test('notes that the study keeps stand in every report of it; what a file says now goes before them', async () => {
+  const call = await labWith('wax')
+  await look(call, async (lab) => {
+    const [{ id }] = value(await lab.studies.list())
+    const content = { cleaning: 'Kept <with> the study', alignment: 'Shimmed', strange: 'not an item', load: 7 }
+    const change = { at: '2026-11-25T09:00:00Z', who: 'MK', why: 'a test' }
+    value(await lab.keepPaper({ subject: 'study', subjectId: id, kind: 'notes', content, after: 0 }, change))
+  })
+  const folder = temporaryFolder()
+  const [html, notes] = [join(folder, 'wax.html'), join(folder, 'notes.yaml')]
+  value(await report(call, { word: 'wax.csv', html }))
+  expect(wordsOf(html)).toContain('Kept &lt;with&gt; the study')
+  expect(wordsOf(html)).not.toContain('not an item')
+  writeFileSync(notes, 'cleaning: Said anew\n')
+  value(await report(call, { word: 'wax.csv', html, notes }))
+  expect(wordsOf(html)).toContain('Said anew')
+  expect(wordsOf(html)).not.toContain('Kept &lt;with&gt;')
+  expect(wordsOf(html)).toContain('Shimmed')
+})

@@ -5,6 +5,8 @@
 export const dimensions = [
   'time',
   'length',
+  'area',
+  'volume',
   'mass',
   'angle',
   'angularVelocity',
@@ -19,6 +21,7 @@ export const dimensions = [
   'kinematicViscosity',
   'momentOfInertia',
   'torsionalStiffness',
+  'wearRate',
   'ratio',
   'count',
 ] as const
@@ -35,6 +38,8 @@ export const dimensionTable: Readonly<
 > = {
   time: { si: 's', exponents: [[0, 0, 1, 0, 0]] },
   length: { si: 'm', exponents: [[1, 0, 0, 0, 0]] },
+  area: { si: 'm²', exponents: [[2, 0, 0, 0, 0]] },
+  volume: { si: 'm³', exponents: [[3, 0, 0, 0, 0]] },
   mass: { si: 'kg', exponents: [[0, 1, 0, 0, 0]] },
   angle: { si: 'rad', exponents: [[0, 0, 0, 0, 1]] },
   angularVelocity: { si: 'rad/s', exponents: [[0, 0, -1, 0, 1]] },
@@ -56,6 +61,8 @@ export const dimensionTable: Readonly<
     ],
   },
   torsionalStiffness: { si: 'N·m/rad', exponents: [[2, 1, -2, 0, -1]] },
+  // Worn volume per load and distance.
+  wearRate: { si: 'm³/(N·m)', exponents: [[1, -1, 2, 0, 0]] },
   ratio: { si: '1', exponents: [[0, 0, 0, 0, 0]] },
   count: { si: '1', exponents: [] },
 }

@@ -9,6 +9,8 @@ export const readableUnits: Readonly<
 > = {
   time: { usual: 's', ladder: ['µs', 'ms', 's'], also: ['min', 'h'] },
   length: { usual: 'mm', ladder: ['nm', 'µm', 'mm', 'm'], also: ['cm', 'in'] },
+  area: { usual: 'µm²', ladder: ['µm²', 'mm²'], also: ['m²'] },
+  volume: { usual: 'mm³', ladder: ['mm³'], also: ['µm³', 'm³'] },
   mass: { usual: 'g', ladder: ['mg', 'g', 'kg'], also: [] },
   angle: { usual: '°', ladder: ['°'], also: ['rad', 'mrad', 'rev'] },
   angularVelocity: { usual: 'rad/s', ladder: ['rad/s'], also: ['1/min', 'rpm', 'rev/s', '°/s'] },
@@ -23,6 +25,7 @@ export const readableUnits: Readonly<
   kinematicViscosity: { usual: 'mm²/s', ladder: ['mm²/s', 'm²/s'], also: ['cSt'] },
   momentOfInertia: { usual: 'µN·m·s²', ladder: ['µN·m·s²', 'mN·m·s²', 'kg·m²'], also: ['g·cm²', 'N·m·s²'] },
   torsionalStiffness: { usual: 'N·m/rad', ladder: ['mN·m/rad', 'N·m/rad'], also: ['mN·m/mrad', 'N·m/°'] },
+  wearRate: { usual: 'mm³/(N·m)', ladder: ['mm³/(N·m)'], also: ['m³/(N·m)'] },
   ratio: { usual: '%', ladder: ['%', '1'], also: ['‰', 'ppm'] },
   count: { usual: '1', ladder: ['1'], also: [] },
 }

@@ -13,6 +13,7 @@ export {
 } from './recordTurnMap.ts'
 export { reduceRecord } from './reduceRecord.ts'
 export { partialTurnShare } from './remarks/underOneTurn.ts'
+export { type StepSeries, stepMemory, stepSeries } from './stepSeries.ts'
 export { type CriticalSpeedBracket, criticalSpeedBracket } from './stickSlip/criticalSpeed.ts'
 export { type RecordStickSlip, recordStickSlip } from './stickSlip/recordStickSlip.ts'
 export { type StepVibration, type VibrationVerdict, vibrationVerdicts } from './stickSlip/stepVibration.ts'

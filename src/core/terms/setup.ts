@@ -123,6 +123,29 @@ export interface RunSpec {
   readonly roomTemperature?: Kelvin
 }
 
+/** Diameters of one worn flat, read along and across the sliding direction; twice the same where one was read. */
+export interface ScarReading {
+  readonly along: Metre
+  readonly across: Metre
+}
+
+/** What was found on the bodies after the test. Lengths in m, areas in m²; `…Uncertainty` are standard uncertainties of one reading. */
+export interface WornSpec {
+  /** One for each ball or domed pin that was looked at. */
+  readonly scars?: readonly ScarReading[]
+  readonly scarUncertainty?: Metre
+  /** Areas of profiles through the track, one for each place. */
+  readonly sections?: readonly number[]
+  readonly sectionUncertainty?: number
+  readonly trackWidth?: Metre
+  readonly trackWidthUncertainty?: Metre
+  /** Slid by the same surfaces under the same load before this record. */
+  readonly distanceBefore?: Metre
+  /** By how much shaft and fixture close the gap when they warm by a kelvin, m/K. */
+  readonly growthPerKelvin?: number
+  readonly growthUncertainty?: number
+}
+
 /** Thresholds of the reduction. Defaults are in `core/reduce/defaults.ts`, each with its reason. */
 export interface ReduceOptions {
   readonly segmentation: 'auto' | 'stepColumn' | 'plateaus' | 'ramp'
@@ -155,5 +178,6 @@ export interface Setup {
   readonly pair: PairSpec
   readonly liquid?: LiquidSpec
   readonly run: RunSpec
+  readonly worn?: WornSpec
   readonly options: Partial<ReduceOptions>
 }

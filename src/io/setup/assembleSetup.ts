@@ -3,6 +3,7 @@ import type { FixtureSpec, ReduceOptions, SensorLimits, Setup, SurfaceSpec } fro
 import { fixtureKindsWritten } from './fixtureKeys.ts'
 import type { Gathered } from './gathered.ts'
 import { optionKeys, segmentationsWritten } from './optionKeys.ts'
+import { readScars, readSections } from './wornLists.ts'
 
 /** Looks values up by path; what the key table calls required is there once no problem is left. */
 class Values {
@@ -73,6 +74,7 @@ export function assembleSetup(gathered: Gathered): Setup {
     pair: { upper: surface(values, 'pair.upper'), lower: surface(values, 'pair.lower') },
     ...given({ liquid }),
     run: run(values, fixture),
+    ...given({ worn: values.has('worn') ? worn(values) : undefined }),
     options: options(values),
   }
 }
@@ -105,6 +107,21 @@ function run(values: Values, fixture: FixtureSpec): Setup['run'] {
     note: values.text('run.note'),
     relativeHumidity: values.number('run.relativeHumidity'),
     roomTemperature: values.number('run.roomTemperature'),
+  })
+}
+
+function worn(values: Values): NonNullable<Setup['worn']> {
+  const [scars, sections] = [values.text('worn.scars'), values.text('worn.sections')]
+  return given({
+    scars: scars === undefined ? undefined : readScars(scars).items,
+    scarUncertainty: values.number('worn.scarUncertainty'),
+    sections: sections === undefined ? undefined : readSections(sections).items,
+    sectionUncertainty: values.number('worn.sectionUncertainty'),
+    trackWidth: values.number('worn.trackWidth'),
+    trackWidthUncertainty: values.number('worn.trackWidthUncertainty'),
+    distanceBefore: values.number('worn.distanceBefore'),
+    growthPerKelvin: values.number('worn.growthPerKelvin'),
+    growthUncertainty: values.number('worn.growthUncertainty'),
   })
 }
 

@@ -5,6 +5,7 @@ import { assembleFixture } from './assembleSetup.ts'
 import { fixtureKeys } from './fixtureKeys.ts'
 import type { Gathered } from './gathered.ts'
 import { type SetupProblemKind, setupProblem } from './setupProblem.ts'
+import { readScars, readSections } from './wornLists.ts'
 
 /** Pairs of keys of which the first must stay below the second, and why. `andPresent`: the first makes no sense alone. */
 const orders: readonly {
@@ -60,7 +61,12 @@ const orders: readonly {
 
 /** What no key can tell alone: values that contradict each other and fixtures that cannot exist. */
 export function crossChecks(gathered: Gathered): readonly Problem[] {
-  return [...orderProblems(gathered), ...speedProblems(gathered), ...fixtureProblems(gathered)]
+  return [
+    ...orderProblems(gathered),
+    ...speedProblems(gathered),
+    ...fixtureProblems(gathered),
+    ...wornProblems(gathered),
+  ]
 }
 
 function orderProblems({ values }: Gathered): Problem[] {
@@ -98,6 +104,21 @@ function speedProblems({ values }: Gathered): Problem[] {
       mend: 'Keep one of the two.',
     }),
   ]
+}
+
+/** Lists that only their own reader understands. */
+function wornProblems({ values }: Gathered): Problem[] {
+  const lists = [
+    { path: 'worn.scars', read: readScars },
+    { path: 'worn.sections', read: readSections },
+  ]
+  return lists.flatMap(({ path, read }) => {
+    const written = values.get(path)
+    if (typeof written?.value !== 'string') return []
+    return read(written.value).faults.map((fault) =>
+      setupProblem(written.place, { kind: 'quantityUnreadable', ...fault }),
+    )
+  })
 }
 
 const comparisons: Readonly<Record<FixtureFault['must'], string>> = {

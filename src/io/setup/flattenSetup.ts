@@ -1,13 +1,14 @@
-import type { FixtureSpec, SensorLimits, Setup, SurfaceSpec } from '../../core/terms/index.ts'
+import type { FixtureSpec, SensorLimits, Setup, SurfaceSpec, WornSpec } from '../../core/terms/index.ts'
 import { fixtureKindsWritten } from './fixtureKeys.ts'
 import { segmentationsWritten } from './optionKeys.ts'
+import { writeScars, writeSections } from './wornLists.ts'
 
 type Flat = Map<string, number | string>
 
 /** A setup as values by path, the inverse of `assembleSetup`: keys and words as files write them, numbers in SI. */
 export function flattenSetup(setup: Setup): ReadonlyMap<string, number | string> {
   const flat: Flat = new Map()
-  const { rig, pair, liquid, run, options } = setup
+  const { rig, pair, liquid, run, worn, options } = setup
   put(flat, 'rig', { name: rig.name, inertia: rig.inertia, torsionalStiffness: rig.torsionalStiffness })
   put(flat, 'rig.torque', sensor(rig.torque))
   put(flat, 'rig.axialForce', sensor(rig.axialForce))
@@ -17,6 +18,7 @@ export function flattenSetup(setup: Setup): ReadonlyMap<string, number | string>
   put(flat, 'pair.lower', surface(pair.lower))
   if (liquid !== undefined) put(flat, 'liquid', { ...liquid })
   put(flat, 'run', { ...run })
+  if (worn !== undefined) put(flat, 'worn', wornFlat(worn))
   const segmentation =
     options.segmentation === undefined ? undefined : written(segmentationsWritten, options.segmentation)
   put(flat, 'options', { ...options, segmentation })
@@ -28,6 +30,12 @@ function put(flat: Flat, path: string, entries: Readonly<Record<string, number |
     if (value !== undefined) flat.set(`${path}.${name}`, value)
   }
 }
+
+const wornFlat = ({ scars, sections, ...plain }: WornSpec) => ({
+  scars: scars === undefined ? undefined : writeScars(scars),
+  sections: sections === undefined ? undefined : writeSections(sections),
+  ...plain,
+})
 
 const sensor = ({ floor, ceiling, scaleAccuracy }: SensorLimits) => ({ accuracy: scaleAccuracy, floor, ceiling })
 

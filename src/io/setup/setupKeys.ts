@@ -4,6 +4,7 @@ import { optionKeys } from './optionKeys.ts'
 import { liquidKeys, pairKeys } from './pairKeys.ts'
 import { rigKeys } from './rigKeys.ts'
 import { runKeys } from './runKeys.ts'
+import { wornKeys } from './wornKeys.ts'
 
 /**
  * Every key of a setup file. Reader, writer, starter file and JSON Schema are all made from this table, so they
@@ -18,6 +19,7 @@ export const setupKeys: Section = {
     pair: pairKeys,
     liquid: liquidKeys,
     run: runKeys,
+    worn: wornKeys,
     columns: {
       is: 'columns',
       about:

@@ -37,6 +37,8 @@ const words = fc
 /** Drops undefined entries at every level, as the reader does. */
 export function withoutUndefined<T>(value: T): T {
   if (typeof value !== 'object' || value === null) return value
+  // Lists hold no undefined entries.
+  if (Array.isArray(value)) return value
   const kept = Object.entries(value).filter(([, inner]) => inner !== undefined)
   return Object.fromEntries(kept.map(([name, inner]) => [name, withoutUndefined(inner)])) as T
 }
@@ -144,6 +146,19 @@ export const anySetup: fc.Arbitrary<Setup> = fc
       relativeHumidity: maybe(within(0, 1)),
       roomTemperature: maybe(within(200, 400)),
     }),
+    worn: maybe(
+      fc.record({
+        scars: maybe(fc.array(fc.record({ along: length, across: length }), { minLength: 1, maxLength: 4 })),
+        scarUncertainty: maybe(length),
+        sections: maybe(fc.array(within(-1e-8, 1e-8), { minLength: 1, maxLength: 4 })),
+        sectionUncertainty: maybe(within(1e-14, 1e-8)),
+        trackWidth: length,
+        trackWidthUncertainty: maybe(length),
+        distanceBefore: maybe(within(1e-3, 1e5)),
+        growthPerKelvin: maybe(length),
+        growthUncertainty: maybe(length),
+      }),
+    ),
     options,
   })
   .map(withoutUndefined)

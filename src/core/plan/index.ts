@@ -53,6 +53,7 @@ export {
 export { replicatesAgainstLimit } from './replicatesAgainstLimit.ts'
 export { type OrderedRun, type OrderQuestion, runOrder, usualCheckEvery } from './runOrder.ts'
 export { runSheetOf } from './runSheetOf.ts'
+export { differencesSeen, type StudyCost, studyCost } from './studyCost.ts'
 export { compliantUnder, fewestPerDecade, roundWithin, type Suggestion, suggest } from './suggestion.ts'
 export {
   partialTurnBias,

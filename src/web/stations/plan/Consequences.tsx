@@ -3,6 +3,7 @@ import { spokenTime } from '../../../core/plan/index.ts'
 import { type Dimension, printQuantity } from '../../../core/quantity/index.ts'
 import { Term } from '../../glossary/Term.tsx'
 import { Computed } from '../../sentence/Computed.tsx'
+import { glued } from '../../sentence/glued.ts'
 import { plural, spelled } from '../../sentence/spelled.ts'
 import type { LivePlan } from './livePlan.ts'
 import {
@@ -50,7 +51,7 @@ export function Consequences({ plan }: { readonly plan: PlanHold }): ReactNode {
       <WearSentence plan={plan} />
       {full !== null && (
         <>
-          {live.points.length > 0 && <p className="say">{full.sentences.believable}</p>}
+          {live.points.length > 0 && <p className="say">{glued(full.sentences.believable)}</p>}
           <Sentences heading="May the contact law be trusted?" texts={[full.contact.hertz, ...extra(full)]} />
           <Sentences heading="Traded away" texts={full.sentences.trades} />
           <Sentences heading="What whole turns cost" texts={full.sentences.turnBudget} />
@@ -90,11 +91,11 @@ function ContactSentence({ live }: { readonly live: LivePlan }): ReactNode {
         <>
           , at a peak <Term word="pressure">pressure</Term> of{' '}
           <Computed why={whyPressure(live)}>{say(contact.peakPressure, 'pressure')}</Computed> over a spot{' '}
-          <Computed why={whyContact(live)}>{say(2 * contact.contactRadius, 'length')}</Computed> across, and sinks in{' '}
+          <Computed why={whyContact(live)}>{say(2 * contact.contactRadius, 'length', 3)}</Computed> across, and sinks in{' '}
           <Computed why={whyDepth(live)}>{say(contact.approach, 'length')}</Computed>
           {thickness !== undefined && (
             <>
-              , {say(contact.approach / thickness, 'ratio')} of the {say(thickness, 'length', 3)} coating
+              , {glued(`${say(contact.approach / thickness, 'ratio')} of the ${say(thickness, 'length', 3)} coating`)}
             </>
           )}
         </>
@@ -170,7 +171,7 @@ const Sentences = ({ heading, texts }: { readonly heading: string; readonly text
     <>
       <h3>{heading}</h3>
       {texts.map((text) => (
-        <p key={text}>{text}</p>
+        <p key={text}>{glued(text)}</p>
       ))}
     </>
   )

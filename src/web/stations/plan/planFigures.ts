@@ -21,7 +21,7 @@ export function fixtureData({ outline, contact, suggestion }: LivePlan): Fixture
   const radius = contact.contactRadius
   return {
     title: 'The fixture, to scale',
-    caption: `under ${force(suggestion.axialForce)}${radius === null ? '' : `; one contact is ${printQuantity(2 * radius, 'length', { digits: 2 })} across`}`,
+    caption: `under ${force(suggestion.axialForce)}${radius === null ? '' : `; one contact is ${printQuantity(2 * radius, 'length', { digits: 3 })} across`}`,
     outline,
     axialForce: suggestion.axialForce,
     ...(radius === null ? {} : { contactRadius: radius }),

@@ -20,7 +20,7 @@ export function CutTrace({ answer: { step, point, rows, cut }, window, shown }: 
   const [place, width] = useWidth(480, 1400)
   const friction = useMemo(() => numbersOf(rows.friction), [rows])
   const { friction: value, low, high } = point
-  const still = shown.from === cut.kept && shown.to === cut.until
+  const still = shown.from === cut.kept && shown.to === cut.end
   const data = {
     title: `Trace of step ${step}`,
     time: rows.time,
@@ -31,10 +31,8 @@ export function CutTrace({ answer: { step, point, rows, cut }, window, shown }: 
   }
   const options = { palette, width, id: 'step-trace' }
   const box = stepTracePlot(data, options)
-  const span = cut.end - cut.begin
-  const [first, last] =
-    rows.time.length > 1 ? [rows.time[0], rows.time[rows.time.length - 1]] : [cut.begin, cut.begin + span]
-  const across = (box.right - box.left) / (last - first)
+  const [first, last] = [rows.time[0] ?? cut.begin, rows.time.at(-1) ?? cut.end]
+  const across = (box.right - box.left) / Math.max(last - first, 1e-9)
   return (
     <div ref={place} className="cut-trace">
       <div className="over-figure">

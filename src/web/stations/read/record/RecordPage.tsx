@@ -65,7 +65,7 @@ function Reduced({
   search,
 }: Answered & { readonly result: RecordResult }): ReactNode {
   const { points, window, remarks } = result
-  const hold = useMends(record)
+  const hold = useMends(answer.record.id, answer.papers)
   const { value: trace } = useKept<TraceAnswer>(`/api/records/${record}/trace?pixels=16`)
   const { value: found } = useKept<StretchesAnswer>(`/api/records/${record}/stretches`)
   const lit = said !== undefined && points.some((point) => point.step === Number(said)) ? Number(said) : null

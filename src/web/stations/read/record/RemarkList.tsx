@@ -1,13 +1,12 @@
 import { type ReactNode, useState } from 'react'
 import { type Remark, remarkWords } from '../../../../core/terms/index.ts'
 import { signMarkup } from '../../../../figure/index.ts'
-import { PaperLine } from '../../../api/PaperLine.tsx'
 import { Link } from '../../../frame/Link.tsx'
 import { useLook } from '../../../frame/look.ts'
+import { Refused } from '../../../frame/Refused.tsx'
+import { Waiting } from '../../../frame/Waiting.tsx'
 import { Term } from '../../../glossary/Term.tsx'
-import { useEdits } from '../../../work/useEdits.ts'
 import { Svg } from '../Svg.tsx'
-import { withAnswer } from './mends.ts'
 import type { MendsHold } from './useMends.ts'
 
 interface RemarkListProps {
@@ -31,7 +30,8 @@ export function RemarkList({ record, remarks, hold }: RemarkListProps): ReactNod
           <RemarkGroup key={kind} record={record} remarks={own} hold={hold} />
         ))}
       </ul>
-      <PaperLine paper={hold.paper} what="the answers to the remarks" />
+      {hold.doing !== undefined && <Waiting what={hold.doing} stop={hold.stop} />}
+      {hold.refusal !== undefined && <Refused refusal={hold.refusal} />}
     </section>
   )
 }
@@ -67,7 +67,6 @@ function RemarkLine({
   hold,
 }: Omit<RemarkListProps, 'remarks'> & { readonly remark: Remark }): ReactNode {
   const step = remark.step ?? null
-  const edit = useEdits(hold.paper)
   const answers = hold.mends.answers ?? []
   const given = answers.find((one) => one.kind === remark.kind && one.step === step)
   const [text, setText] = useState<string | null>(null)
@@ -75,11 +74,7 @@ function RemarkLine({
     const answer = (text ?? '').trim()
     setText(null)
     if (answer === (given?.answer ?? '')) return
-    const said = withAnswer(answers, { kind: remark.kind, step, answer })
-    edit(
-      { ...hold.mends, answers: said },
-      `answered: ${remarkWords[remark.kind].words}${step === null ? '' : `, step ${step}`}`,
-    )
+    hold.answer({ kind: remark.kind, step, answer })
   }
   return (
     <div className="remark-line">

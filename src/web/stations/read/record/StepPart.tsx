@@ -77,7 +77,7 @@ function OpenStep({
       </p>
       {hold.doing !== undefined && <Waiting what={hold.doing} stop={hold.stop} />}
       {hold.refusal !== undefined && <Refused refusal={hold.refusal} />}
-      <CutTrace answer={answer} window={window} shown={seen ?? { from: cut.kept, to: cut.until }} />
+      <CutTrace answer={answer} window={window} shown={seen ?? { from: cut.kept, to: cut.end }} />
       <Details answer={answer} />
     </section>
   )
@@ -91,10 +91,10 @@ function MendedBy({ papers, step }: { readonly papers: RecordAnswer['papers']; r
 }
 
 function Details({ answer }: { readonly answer: StepAnswer }): ReactNode {
-  const { step, point, rows, autocorrelation, cut } = answer
+  const { step, point, rows, memory, cut } = answer
   const turns = useCallback(
     (width: number, palette: Look) => {
-      const inside = rows.time.map((time) => time >= cut.kept && time <= cut.until)
+      const inside = rows.time.map((time) => time >= cut.kept && time <= cut.end)
       const friction = numbersOf(rows.friction).filter((_, row) => inside[row])
       const angle = numbersOf(rows.angle).filter((_, row) => inside[row])
       const fit = point.friction === null ? null : { friction: point.friction, harmonics: point.frictionHarmonics }
@@ -105,15 +105,15 @@ function Details({ answer }: { readonly answer: StepAnswer }): ReactNode {
     },
     [rows, cut, point, step],
   )
-  const memory = useCallback(
+  const remembered = useCallback(
     (width: number, palette: Look) => {
-      const { lags, values, time } = autocorrelation ?? { lags: [], values: [], time: null }
-      const lag = lags.length > 1 ? lags[1] - lags[0] : 1
-      const readings = Math.round((cut.until - cut.kept) / Math.max(lag, 1e-12)) + 1
-      const data = { title: 'How long its readings remember', correlations: values, readings, lag, time }
-      return autocorrelationFigure(data, { palette, width, id: 'memory' })
+      const data = memory ?? { correlations: [], readings: 0, lag: 1, time: null }
+      return autocorrelationFigure(
+        { title: 'How long its readings remember', ...data },
+        { palette, width, id: 'memory' },
+      )
     },
-    [autocorrelation, cut],
+    [memory],
   )
   const budget = useCallback(
     (width: number, palette: Look) =>
@@ -123,7 +123,7 @@ function Details({ answer }: { readonly answer: StepAnswer }): ReactNode {
   return (
     <div className="step-pictures">
       <Picture draw={turns} most={900} />
-      {autocorrelation !== null && <Picture draw={memory} most={900} />}
+      {memory !== null && <Picture draw={remembered} most={900} />}
       {point.friction !== null && <Picture draw={budget} most={900} />}
     </div>
   )
@@ -134,13 +134,13 @@ function stepWindow(
   hold: MendsHold,
   preview: (seen: { from: number; to: number } | undefined) => void,
 ): StepWindow {
-  const { step, cut } = answer
-  const before = { from: cut.kept, to: cut.until }
+  const { step, cut, rows } = answer
+  const before = { from: cut.kept, to: cut.end }
   return {
     step,
     ...before,
-    least: cut.begin,
-    most: cut.end,
+    least: Math.min(cut.begin, rows.time[0] ?? cut.begin),
+    most: Math.max(cut.end, rows.time.at(-1) ?? cut.end),
     preview: (from, to) => preview(from === before.from && to === before.to ? undefined : { from, to }),
     moved: (from, to) => {
       preview(undefined)
@@ -156,16 +156,10 @@ const percent = (share: number): string => `${Number((100 * share).toPrecision(2
 function cutInWords({ cut, point }: StepAnswer): string {
   const whole = cut.end - cut.begin
   const head = cut.kept - cut.begin
-  const tail = cut.end - cut.until
   const print = (span: number): string => printQuantity(span, 'time', { digits: 3 })
   const turns = Number(point.turns.toPrecision(3))
-  const kept = `${print(cut.until - cut.kept)} of ${print(whole)} count, ${turns} ${turns === 1 ? 'turn' : 'turns'}.`
-  const least = 1e-6 * whole
-  if (head <= least && tail <= least)
-    return `All of it counts: ${print(whole)}, ${turns} ${turns === 1 ? 'turn' : 'turns'}.`
-  const parts = [
-    ...(head > least ? [`the first ${print(head)} were cut, as long as it ran in`] : []),
-    ...(tail > least ? [`the last ${print(tail)} were cut`] : []),
-  ]
-  return `${kept} Of the rest, ${parts.join(' and ')}.`
+  const spans = `${print(cut.end - cut.kept)} count, ${turns} ${turns === 1 ? 'turn' : 'turns'}`
+  return head > 1e-6 * whole
+    ? `Of ${print(whole)}, ${spans}; the first ${print(head)} were cut, as long as it settled and ran in.`
+    : `All of it counts: ${spans.replace(' count', '')}.`
 }

@@ -2,6 +2,11 @@ import type { Piece } from './envelopes.ts'
 import type { TileChannel } from './tile.ts'
 import { span, type View } from './view.ts'
 
+/** As much of a canvas as bars need. */
+export interface BarPen {
+  fillRect(x: number, y: number, width: number, height: number): void
+}
+
 /** Where a channel is painted: device pixels across, and heights of SI values in device pixels. */
 export interface TracePlace {
   readonly view: View
@@ -36,7 +41,7 @@ export class PixelColumns {
  * smoothing, which makes them many times as quick as a path of as many corners.
  */
 export function paintTrace(
-  context: Pick<CanvasRenderingContext2D, 'fillRect'>,
+  context: BarPen,
   { pieces, name }: { pieces: readonly Piece[]; name: Parameters<Piece['tile']['channels']['get']>[0] },
   { place, columns }: { place: TracePlace; columns: PixelColumns },
 ): void {
@@ -93,7 +98,7 @@ function firstFrom(at: Float64Array, time: number): number {
 }
 
 function bars(
-  context: Pick<CanvasRenderingContext2D, 'fillRect'>,
+  context: BarPen,
   { columns, count, place, longest }: { columns: PixelColumns; count: number; place: TracePlace; longest: number },
 ): void {
   const { top, bottom } = columns

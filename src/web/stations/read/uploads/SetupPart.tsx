@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from 'react'
-import type { SetupChecked, SetupsAnswer, StudyAnswer } from '../../../../server/contract/index.ts'
+import type { SetupChecked, SetupsAnswer } from '../../../../server/contract/index.ts'
 import { useKept } from '../../../api/kept.ts'
 import { Refusal, request } from '../../../api/request.ts'
 import { Refused } from '../../../frame/Refused.tsx'
@@ -8,7 +8,6 @@ import { type SetupStand, setSetupText, setupInWords } from './setupChoice.ts'
 
 interface SetupPartProps {
   readonly study: string
-  readonly records: StudyAnswer['records']
   /** The question's document, where somebody has asked one. */
   readonly question: object | null
   readonly text: string

@@ -1,0 +1,33 @@
+/** One item of a complete report as the report itself judges it. */
+export interface LackingItem {
+  readonly state: 'present' | 'partly' | 'lacking'
+  readonly item: string
+  readonly text: string
+  /** Key of the note that completes it; null where none is asked for. */
+  readonly note: string | null
+  /** Keys of the setup that are asked for. */
+  readonly setup: readonly string[]
+}
+
+const states = ['present', 'partly', 'lacking'] as const
+
+/** What a report says of its own completeness, read out of its page: page and print then agree with what stands beside them. */
+export function lackingItems(html: string): readonly LackingItem[] {
+  const page = new DOMParser().parseFromString(html, 'text/html')
+  return [...page.querySelectorAll('#completeness .checklist > li')].map((row) => {
+    const text = row.querySelector('p')?.textContent ?? ''
+    return {
+      state: states.find((state) => row.classList.contains(state)) ?? 'lacking',
+      item: row.querySelector('b')?.textContent ?? '',
+      text,
+      ...asked(text),
+    }
+  })
+}
+
+/** Where the words of an item send people: a note by its key, or keys of the setup. */
+export function asked(text: string): Pick<LackingItem, 'note' | 'setup'> {
+  const note = /note “(\w+)” of the report/.exec(text)?.[1] ?? null
+  const written = /Write ([^.]*(?:\.\w+)*[^.]*) into the setup/.exec(text)?.[1] ?? ''
+  return { note, setup: [...written.matchAll(/[a-z]\w*(?:\.\w+)+/g)].map(([key]) => key) }
+}

@@ -4,6 +4,7 @@
  */
 export * as contact from './contact/index.ts'
 export * as curve from './curve/index.ts'
+export * as decide from './decide/index.ts'
 export * as film from './film/index.ts'
 export * as fixture from './fixture/index.ts'
 export * as material from './material/index.ts'

@@ -1,4 +1,12 @@
-import { compactLetters, type MixedFit, mean, mixedModel, studentTQuantile, tukeyKramer } from '../stats/index.ts'
+import {
+  compactLetters,
+  type JudgedPair,
+  type MixedFit,
+  mean,
+  mixedModel,
+  studentTQuantile,
+  tukeyKramer,
+} from '../stats/index.ts'
 import type { MetrePerSecond, RankedPair, RankedSample, Ranking } from '../terms/index.ts'
 import type { CompareOptions } from './decideDefaults.ts'
 import { inEffect, inFriction, inScale } from './scale.ts'
@@ -80,18 +88,17 @@ export function rankingOf({ samples, speeds }: Ranked, options: CompareOptions):
 const scatters = (values: readonly number[], samples: readonly number[]): boolean =>
   values.some((value, i) => value !== values[samples.indexOf(samples[i])])
 
-type Pair = ReturnType<typeof tukeyKramer> & { readonly a: number; readonly b: number }
+type Pair = JudgedPair & { readonly a: number; readonly b: number }
 
 const isTold = ({ low, high }: Pair): boolean => low > 0 || high < 0
 
 /** All pairs by their places in the ranking, the later less the earlier. */
 function pairsOf(fit: MixedFit, order: readonly number[]): Pair[] {
-  return order.flatMap((first, a) =>
-    order.slice(a + 1).map((second, after): Pair => {
-      const weights = order.map((_, t) => (t === second ? 1 : t === first ? -1 : 0))
-      return { ...tukeyKramer(fit.contrast(weights), order.length), a, b: a + 1 + after }
-    }),
+  const places = order.flatMap((_, a) => order.slice(a + 1).map((_, after) => ({ a, b: a + 1 + after })))
+  const contrasts = places.map(({ a, b }) =>
+    fit.contrast(order.map((_, t) => (t === order[b] ? 1 : t === order[a] ? -1 : 0))),
   )
+  return tukeyKramer(contrasts, order.length).map((pair, i) => ({ ...pair, ...places[i] }))
 }
 
 const byWords = (speeds: readonly MetrePerSecond[]): string =>

@@ -33,11 +33,12 @@ export function maxTDraws(scatter: CurveScatter, { contrasts, draws, random }: M
     frame.draw(random)
     let most = 0
     for (let i = 0; i < places; i++) {
-      const left = 1 - frame.along(directions.subarray(i * frame.replicates, (i + 1) * frame.replicates), parts)
+      const left = 1 - frame.along(directions, i * frame.replicates, parts)
       for (const load of loads) {
         let along = 0
         for (let f = 0; f < parts.length; f++) along += load[f] * parts[f]
-        most = Math.max(most, (along * along) / left)
+        const square = (along * along) / left
+        if (square > most) most = square
       }
     }
     largest[draw] = Math.sqrt(degreesOfFreedom * most)

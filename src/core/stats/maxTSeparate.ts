@@ -25,7 +25,7 @@ export function maxTSeparateDraws(
         [1, sides[0]],
         [-1, sides[1]],
       ] as const) {
-        frame.along(columns.subarray(i * count, (i + 1) * count), part)
+        frame.along(columns, i * count, part)
         difference += (sign * part[0]) / Math.sqrt(count)
         variance += (squares[i] - part[0] * part[0]) / (count - 1) / count
       }

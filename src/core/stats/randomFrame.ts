@@ -30,13 +30,14 @@ export class RandomFrame {
     }
   }
 
-  /** Parts of a direction among the residuals along each of the frame; answers the sum of their squares. */
-  along(direction: Float64Array, parts: Float64Array): number {
+  /** Parts of the direction that begins at `from` along each of the frame; answers the sum of their squares. */
+  along(directions: Float64Array, from: number, parts: Float64Array): number {
+    const { rows, width, replicates, rank } = this
     let squares = 0
-    for (let f = 0; f < this.rank; f++) {
-      const from = f * this.width
+    for (let f = 0; f < rank; f++) {
+      const row = f * width
       let sum = 0
-      for (let k = 0; k < direction.length; k++) sum += this.rows[from + k] * direction[k]
+      for (let k = 0; k < replicates; k++) sum += rows[row + k] * directions[from + k]
       parts[f] = sum
       squares += sum * sum
     }

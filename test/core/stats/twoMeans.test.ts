@@ -77,24 +77,20 @@ test('five instruments of one resistivity: scatter alike, no two told apart', ()
   expect(levene(groups).statistic).toBeCloseTo(0.226603, 5)
   expect(levene(groups).p).toBeCloseTo(0.92028, 5)
   const { residualDeviation, withinFreedom } = oneWayAnova(groups)
-  const pairs = groups.flatMap((a, i) =>
-    groups.slice(i + 1).map((b) =>
-      tukeyKramer(
-        {
-          value: summary(a).mean - summary(b).mean,
-          standardError: residualDeviation * Math.sqrt(1 / a.length + 1 / b.length),
-          degreesOfFreedom: withinFreedom,
-        },
-        groups.length,
-      ),
-    ),
+  const differences = groups.flatMap((a, i) =>
+    groups.slice(i + 1).map((b) => ({
+      value: summary(a).mean - summary(b).mean,
+      standardError: residualDeviation * Math.sqrt(1 / a.length + 1 / b.length),
+      degreesOfFreedom: withinFreedom,
+    })),
   )
+  const pairs = tukeyKramer(differences, groups.length)
   expect(Math.min(...pairs.map(({ p }) => p))).toBeCloseTo(0.552878, 5)
   expect(pairs.every(({ low, high }) => low < 0 && high > 0)).toBe(true)
 })
 
 test('two groups: Tukey is the t test', () => {
-  const { low, high, p } = tukeyKramer({ value: 3, standardError: 1.5, degreesOfFreedom: 7 }, 2)
+  const [{ low, high, p }] = tukeyKramer([{ value: 3, standardError: 1.5, degreesOfFreedom: 7 }], 2)
   const half = 1.5 * studentTQuantile(0.975, 7)
   expect(low).toBeCloseTo(3 - half, 7)
   expect(high).toBeCloseTo(3 + half, 7)

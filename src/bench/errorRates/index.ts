@@ -1,0 +1,1 @@
+export { type ErrorRateStudy, errorRateStudy, isKept, type RateRow, rateTables } from './errorRateStudy.ts'

@@ -21,7 +21,9 @@ export const nothingGiven: Given = { reading: {}, options: {} }
  * order they were said in: a store may sort them, and the result must come out the same.
  */
 export const givenInOrigin = ({ reading, options, windows = [] }: Given): object | undefined =>
-  filled({ reading, options, windows: windows.length === 0 ? undefined : windows })
+  filled({ reading, options, windows: windows.length === 0 ? undefined : windows.map(namesInOrder) })
+
+const namesInOrder = ({ from, step, to }: MovedWindow): MovedWindow => ({ from, step, to })
 
 /** What `givenInOrigin` wrote, out of the options of a kept result. */
 export function givenFromOrigin(options: Readonly<Record<string, unknown>>): Given {

@@ -18,6 +18,7 @@ export {
   type ReadOptions,
   readMapping,
   readRecord,
+  type TableLook,
   tableProblemKinds,
 } from './table/index.ts'
 export {

@@ -6,11 +6,31 @@ import { ownAddress } from './guard/ownAddress.ts'
 import { dataPolicy, safeHeaders } from './guard/safeHeaders.ts'
 import { faultProblem } from './jobs/jobBoard.ts'
 import { pageRoutes } from './page/pageRoutes.ts'
+import { changeRoutes } from './routes/changeRoutes.ts'
+import { detailRoutes } from './routes/detailRoutes.ts'
 import { eventRoutes } from './routes/eventRoutes.ts'
 import { labRoutes } from './routes/labRoutes.ts'
+import { openApiRoutes } from './routes/openApiRoutes.ts'
 import { paperRoutes } from './routes/paperRoutes.ts'
 import { recordRoutes } from './routes/recordRoutes.ts'
+import { reportRoutes } from './routes/reportRoutes.ts'
+import { setupRoutes } from './routes/setupRoutes.ts'
 import { studyRoutes } from './routes/studyRoutes.ts'
+import { uploadRoutes } from './routes/uploadRoutes.ts'
+
+const allRoutes = [
+  labRoutes,
+  studyRoutes,
+  paperRoutes,
+  recordRoutes,
+  detailRoutes,
+  changeRoutes,
+  uploadRoutes,
+  setupRoutes,
+  reportRoutes,
+  eventRoutes,
+  openApiRoutes,
+] as const
 
 /** What the app is made from. */
 export interface AppArgs {
@@ -40,7 +60,7 @@ export function appOf({ desk, page, port, onFault }: AppArgs): Hono {
     for (const [name, value] of Object.entries(safeHeaders)) c.res.headers.set(name, value)
     if (!c.res.headers.has('content-security-policy')) c.res.headers.set('content-security-policy', dataPolicy)
   })
-  for (const add of [labRoutes, studyRoutes, paperRoutes, recordRoutes, eventRoutes]) add(app, desk)
+  for (const add of allRoutes) add(app, desk)
   app.all('/api/*', (c) => problemAnswer([noRoute(c.req.path)]))
   pageRoutes(app, page)
   app.notFound((c) => problemAnswer([noRoute(c.req.path)]))

@@ -1,4 +1,4 @@
-import type { HeldLab } from '../bench/serve/index.ts'
+import type { HeldLab, UploadArea } from '../bench/serve/index.ts'
 import type { JobBoard } from './jobs/jobBoard.ts'
 import type { ColumnShelf } from './threads/columnShelf.ts'
 import type { TaskPool } from './threads/taskPool.ts'
@@ -8,6 +8,7 @@ export interface ServerDesk {
   readonly held: HeldLab
   readonly pool: TaskPool
   readonly jobs: JobBoard
+  readonly uploads: UploadArea
   readonly columns: ColumnShelf
   /** Invented data that came with the program. */
   readonly demo: boolean

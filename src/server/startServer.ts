@@ -1,9 +1,10 @@
 import { availableParallelism } from 'node:os'
 import type { LabCall } from '../bench/lab/index.ts'
-import { holdLab } from '../bench/serve/index.ts'
+import { holdLab, UploadArea } from '../bench/serve/index.ts'
 import { done, type Outcome, type Outside } from '../core/terms/index.ts'
 import { appOf } from './app.ts'
 import { JobBoard } from './jobs/jobBoard.ts'
+import { resumeKeeping } from './jobs/keepJob.ts'
 import { listen } from './listen.ts'
 import { ColumnShelf } from './threads/columnShelf.ts'
 import { TaskPool } from './threads/taskPool.ts'
@@ -39,7 +40,9 @@ export async function startServer(args: ServerArgs, outside: Outside): Promise<O
   const pool = new TaskPool(call, { program: outside.program, threads })
   const jobs = new JobBoard(onFault)
   const closing = new AbortController()
-  const desk = { held: held.value, pool, jobs, columns: new ColumnShelf(pool), demo, closing: closing.signal }
+  const uploads = new UploadArea(held.value.lab)
+  const columns = new ColumnShelf(pool)
+  const desk = { held: held.value, pool, jobs, uploads, columns, demo, closing: closing.signal }
   let port = args.port
   const app = appOf({ desk, page, port: () => port, onFault })
   const letGo = async (): Promise<void> => {
@@ -54,6 +57,8 @@ export async function startServer(args: ServerArgs, outside: Outside): Promise<O
     return listening
   }
   port = listening.value.port
+  uploads.tidy(outside.now())
+  resumeKeeping(desk)
   return done({
     address: `http://localhost:${port}/`,
     port,

@@ -1,13 +1,15 @@
-import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
+import { done, failed, type MovedWindow, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
+import { readSetup } from '../../io/index.ts'
 import type { Change, KeptRecord, Lab, RecordFacts } from '../../store/index.ts'
 import { keepAnswers, readAnswersFile } from './answers.ts'
 import type { Brief } from './brief.ts'
 import { inLab } from './inLab.ts'
 import { changeNow, type LabCall } from './labCall.ts'
+import { moveWindows } from './moveWindows.ts'
 import { namedRecord } from './named.ts'
 import { idsOf, makeNamed, type Names } from './namedThings.ts'
 import { keepReduced, reduceAnew } from './reduceAnew.ts'
-import { readSetupText } from './setupFiles.ts'
+import { readSetupText, type SetupText } from './setupFiles.ts'
 
 type Facts = Partial<Pick<RecordFacts, 'study' | 'sample' | 'replicate' | 'mountedBy' | 'ballSet' | 'day' | 'setup'>>
 
@@ -16,6 +18,10 @@ export interface AmendArgs {
   readonly word: string
   /** File with the setup that is right; undefined leaves it. */
   readonly setup?: string
+  /** The text of it, where it is no file. */
+  readonly setupText?: string
+  /** Windows of steps as they shall be, all of them; undefined leaves them. */
+  readonly windows?: readonly MovedWindow[]
   /** File with the filled run sheet of the record. */
   readonly answers?: string
   readonly names: Names
@@ -40,7 +46,7 @@ export async function amendRecord(args: AmendArgs, call: LabCall, outside: Outsi
   if (call.why.trim() === '') return failed(withoutReason)
   const ids = idsOf(args.names)
   if (!ids.ok) return ids
-  const setup = args.setup === undefined ? done(undefined) : readSetupText(args.setup)
+  const setup = setupIn(args)
   if (!setup.ok) return setup
   const filled = args.answers === undefined ? done(undefined) : readAnswersFile(args.answers)
   if (!filled.ok) return filled
@@ -58,12 +64,38 @@ export async function amendRecord(args: AmendArgs, call: LabCall, outside: Outsi
     const facts = { ...args.facts, ...ids.value, setup: setup.value?.sha256 }
     const after = await corrected(lab, { before, facts, names: args.names, change })
     if (!after.ok) return after
+    const moved = await movedTo(lab, { record: after.value, windows: args.windows, change }, outside)
+    if (!moved.ok) return moved
     const sheet = { record: before.id, filled: filled.value, change }
     const answers =
       sheet.filled === undefined ? done(undefined) : await keepAnswers(lab, { ...sheet, filled: sheet.filled })
     if (!answers.ok) return answers
-    return done({ before, after: after.value, brief: anew.value?.result.brief, answers: answers.value })
+    return done({ before, after: after.value, brief: moved.value ?? anew.value?.result.brief, answers: answers.value })
   })
+}
+
+function setupIn({ setup, setupText }: AmendArgs): Outcome<SetupText | undefined> {
+  if (setup !== undefined) return readSetupText(setup)
+  if (setupText === undefined) return done(undefined)
+  const read = readSetup(setupText, 'setup')
+  return read.ok ? done({ ...read.value, text: setupText }) : read
+}
+
+interface Moving {
+  readonly record: KeptRecord
+  readonly windows: readonly MovedWindow[] | undefined
+  readonly change: Change
+}
+
+/** After the setup: what a step is hangs on it. */
+async function movedTo(
+  lab: Lab,
+  { record, windows, change }: Moving,
+  outside: Outside,
+): Promise<Outcome<Brief | undefined>> {
+  if (windows === undefined) return done(undefined)
+  const moved = await moveWindows(lab, { record, windows }, { change, outside, mayKeep: () => true })
+  return moved.ok ? done(moved.value.brief) : moved
 }
 
 interface Correcting {

@@ -1,4 +1,4 @@
-import { done, type Origin, type Outcome } from '../../core/terms/index.ts'
+import { done, type Origin, type Outcome, type Progress } from '../../core/terms/index.ts'
 import { readSetup, type SetupFile } from '../../io/index.ts'
 import type { ResultKind } from '../../store/index.ts'
 import { fitRecord } from '../fitRecord.ts'
@@ -28,11 +28,14 @@ export interface ComputedResult {
 }
 
 /** Computes a result. It depends on the task alone: the same task gives the same bytes in any thread. */
-export async function computeResult(task: ComputeTask): Promise<Outcome<ComputedResult>> {
+export async function computeResult(
+  task: ComputeTask,
+  progress: Progress = () => {},
+): Promise<Outcome<ComputedResult>> {
   const { source, file, given, kind, program } = task
   const setup = setupOf(task.setupText)
   if (!setup.ok) return setup
-  const outside = { now: refuseClock, progress: () => {}, stop: { aborted: false }, program }
+  const outside = { now: refuseClock, progress, stop: { aborted: false }, program }
   const reduced = await reduceSource({ source, file, setup: setup.value, given }, outside)
   if (!reduced.ok) return reduced
   const whole = kind === 'fit' ? fitRecord(reduced.value, outside) : reduced.value

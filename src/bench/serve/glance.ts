@@ -1,4 +1,5 @@
-import { done, type Outcome } from '../../core/terms/index.ts'
+import { done, type Outcome, type Setup } from '../../core/terms/index.ts'
+import { readSetup } from '../../io/index.ts'
 import type { KeptRecord, KeptResult, Paper, Titled } from '../../store/index.ts'
 import { countingResult } from '../lab/currentResult.ts'
 import { listedRecords } from '../lab/listLab.ts'
@@ -130,4 +131,30 @@ export async function shelvedRecord({ lab, shelf }: HeldLab, record: KeptRecord)
   if (result.value === undefined) return done({ record, result: undefined, shelved: undefined })
   const shelved = await shelf.get(result.value)
   return shelved.ok ? done({ record, result: result.value, shelved: shelved.value }) : shelved
+}
+
+/** A setup that the lab has, as it was written and as it is read. */
+export interface SetupInLab {
+  readonly id: string
+  readonly text: string
+  readonly setup: Setup | null
+  /** Records that were measured with it, as far as is known now. */
+  readonly records: number
+}
+
+/** Setups that the lab has, in the order in which they came. */
+export async function setupsInLab({ lab }: HeldLab): Promise<Outcome<readonly SetupInLab[]>> {
+  const ids = await lab.setups.list()
+  if (!ids.ok) return ids
+  const records = await lab.records.list()
+  if (!records.ok) return records
+  const setups: SetupInLab[] = []
+  for (const id of ids.value) {
+    const kept = await lab.setups.get(id)
+    if (!kept.ok) return kept
+    const read = readSetup(kept.value.text, 'setup')
+    const used = records.value.filter(({ setup }) => setup === id).length
+    setups.push({ id, text: kept.value.text, setup: read.ok ? read.value.setup : null, records: used })
+  }
+  return done(setups)
 }

@@ -1,16 +1,23 @@
 export { bodiesUsed } from './bodiesUsed.ts'
+export { type StepDetail, stepDetail, stretchesOf, turnsOf } from './detail/recordDetail.ts'
 export {
   labGlance,
   type ShelvedRecord,
   type StudyGlance,
+  setupsInLab,
   shelvedRecord,
   studiesAtAGlance,
   studyShelf,
 } from './glance.ts'
-export { guarded, type HeldLab, holdLab } from './heldLab.ts'
+export { type HeldLab, holdLab } from './heldLab.ts'
 export { labHistoryPage } from './historyPage.ts'
 export { keepPaper, type PaperWord, paperAt } from './keepPaper.ts'
 export { makeStudy } from './makeStudy.ts'
+export { type MendWords, mendRecord } from './mendRecord.ts'
+export { readSetupDocument } from './readSetupDocument.ts'
 export { type RecordView, recordView, windowsOf } from './recordShown.ts'
 export { type HeldColumns, holdColumns } from './trace/heldColumns.ts'
 export { type Trace, traceOf } from './trace/traceOf.ts'
+export { type KeepUpload, type KeepWords, keepUpload, type StoppableDesk } from './upload/keepUpload.ts'
+export { type LookedUpload, lookAtUpload, type ReadingWords } from './upload/lookAtUpload.ts'
+export { type Upload, UploadArea } from './upload/uploadArea.ts'

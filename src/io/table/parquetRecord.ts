@@ -64,6 +64,7 @@ async function readGroups(file: AsyncBuffer, options: ReadOptions): Promise<Outc
     options,
     { file: options.file, line: undefined },
   )
+  options.onLook?.({ headings, guesses: judged.guesses, rows: [], firstLine: 1, preamble: [] })
   const limit = options.spillAbove ?? usualSpillAbove
   const count = Number(metadata.num_rows)
   const rows = new ParquetRows({ judged, headings, spillAbove: count > limit ? 0 : limit, mostRows: count })

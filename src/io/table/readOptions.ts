@@ -2,6 +2,7 @@ import type { ChannelName } from '../../core/terms/index.ts'
 import type { ColumnAnswers } from './answers.ts'
 import type { Encoding } from './encoding.ts'
 import type { DecimalMark, Separator } from './rawRecord.ts'
+import type { TableLook } from './tableLook.ts'
 
 /** Answers and wishes for reading one file. All that is not given is found out. */
 export interface ReadOptions {
@@ -20,6 +21,8 @@ export interface ReadOptions {
   readonly file?: string
   /** Records of more rows than this are kept in a temporary file. */
   readonly spillAbove?: number
+  /** Called with the beginning of the table as soon as its columns were judged, whether or not it can be read. */
+  readonly onLook?: (look: TableLook) => void
   /** Called with bytes done and bytes in all (0 where unknown). */
   readonly progress?: (done: number, of: number) => void
 }

@@ -1,7 +1,7 @@
 export type { ChangedEvent, Job, JobDone, JobMade, JobProgress } from './job.ts'
 export type { BodiesAnswer, HistoryAnswer, HistoryEntry, LabAnswer } from './lab.ts'
 export type { NewPaper, Paper, PaperNote } from './paper.ts'
-export type { ProblemDetails } from './problem.ts'
+export { type ProblemDetails, problemDetails } from './problem.ts'
 export type {
   AmendRecord,
   ColumnGuess,

@@ -9,7 +9,7 @@ export const stepAnswer = z
     step: z.number(),
     point: z.custom<Point>(),
     rows: z.object({
-      count: z.number().describe('Rows of the step.'),
+      count: z.number().describe('Rows of the step and up to its neighbours.'),
       every: z.number().describe('Each so-many-th row is here.'),
       time: z.array(z.number()),
       angle: values.describe('rad, running on over the turns'),
@@ -20,15 +20,14 @@ export const stepAnswer = z
     cut: z.object({
       begin: z.number().describe('Time at which the step begins, s.'),
       kept: z.number().describe('Time from which its rows count.'),
-      until: z.number().describe('Time up to which they count.'),
       end: z.number().describe('Time at which the step ends.'),
     }),
-    autocorrelation: z
+    memory: z
       .object({
-        lags: z.array(z.number()).describe('s'),
-        values: z.array(z.number()),
-        bound: z.number().describe('95 % of white noise lies within this.'),
-        time: z.number().nullable().describe('Integrated autocorrelation time, samples.'),
+        correlations: z.array(z.number()).describe('Autocorrelation of the readings that count, at lag 0, 1, 2 …'),
+        readings: z.number(),
+        lag: z.number().describe('Time from one lag to the next, s.'),
+        time: z.number().nullable().describe('So many readings weigh as one.'),
       })
       .nullable(),
     budget: z.array(

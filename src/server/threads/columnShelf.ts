@@ -1,6 +1,5 @@
 import type { HeldColumns } from '../../bench/serve/index.ts'
-import { done, failed, type Outcome } from '../../core/terms/index.ts'
-import { faultProblem } from '../jobs/jobBoard.ts'
+import type { Outcome } from '../../core/terms/index.ts'
 import type { TaskPool } from './taskPool.ts'
 
 /** Bytes of columns that are remembered: some records of ten million rows, or hundreds of common ones. */
@@ -18,7 +17,7 @@ export class ColumnShelf {
   /** @param result id of the result that says how the table is read; another one is another set of columns */
   async get(record: string, result: string): Promise<Outcome<HeldColumns>> {
     const key = `${record} ${result}`
-    const known = this.#held.get(key) ?? this.#read(record)
+    const known = this.#held.get(key) ?? this.#pool.quickly('columns', { record })
     this.#held.delete(key)
     this.#held.set(key, known) // at the end: looked at last
     const columns = await known.catch((error: unknown) => {
@@ -28,11 +27,6 @@ export class ColumnShelf {
     if (!columns.ok) this.#held.delete(key)
     await this.#makeRoom()
     return columns
-  }
-
-  async #read(record: string): Promise<Outcome<HeldColumns>> {
-    const end = await this.#pool.run('columns', { record }, { quick: true })
-    return end.stopped ? failed(faultProblem) : end.outcome.ok ? done(end.outcome.value) : end.outcome
   }
 
   async #makeRoom(): Promise<void> {

@@ -1,5 +1,5 @@
 import type { LabCall } from '../../bench/lab/index.ts'
-import type { Outcome, Progress } from '../../core/terms/index.ts'
+import { failed, type Outcome, type Problem, type Progress } from '../../core/terms/index.ts'
 import type { tasks } from './tasks.ts'
 import type { TaskOrder } from './taskTalk.ts'
 import { TaskThread } from './taskThread.ts'
@@ -62,6 +62,12 @@ export class TaskPool {
     return promise as Promise<TaskEnd<ValueOf<N>>> // the table says what each task gives
   }
 
+  /** Runs what somebody waits for at the screen: before all jobs, in a thread that no job takes. */
+  async quickly<N extends TaskName>(name: N, args: ArgsOf<N>): Promise<Outcome<ValueOf<N>>> {
+    const end = await this.run(name, args, { quick: true })
+    return end.stopped ? failed(closing) : end.outcome
+  }
+
   /** Ends all threads at once; what they were at keeps nothing or all. */
   async close(): Promise<void> {
     this.#closed = true
@@ -104,4 +110,12 @@ export class TaskPool {
       this.#next()
     }
   }
+}
+
+const closing: Problem = {
+  kind: 'labBusy',
+  class: 'store',
+  place: {},
+  what: 'The server is closing.',
+  mend: 'Ask again when it is open.',
 }

@@ -1,1 +1,1 @@
-export { type ReportArgs, writeReports } from './writeReports.ts'
+export { type ReportArgs, type ReportForm, recordReport, writeReports } from './writeReports.ts'

@@ -60,6 +60,29 @@ interface Writing {
   readonly outside: Outside
 }
 
+/** Forms of a report. */
+export type ReportForm = 'html' | 'pdf'
+
+/** The report of one record as bytes. The same lab gives the same bytes. */
+export const recordReport = (
+  { word, form }: { readonly word: string; readonly form: ReportForm },
+  call: LabCall,
+  outside: Outside,
+): Promise<Outcome<Uint8Array>> =>
+  inLab(call, outside, async (lab): Promise<Outcome<Uint8Array>> => {
+    const record = await lab.records.get(word)
+    if (!record.ok) return record
+    const result = await currentResult(lab, record.value)
+    if (!result.ok) return result
+    if (result.value === undefined) return failed(withoutResult(record.value))
+    const words = reportWords(undefined)
+    if (!words.ok) return words
+    const content = await reportKept(lab, { record: record.value, result: result.value }, words.value)
+    if (!content.ok) return content
+    const made = form === 'html' ? await reportHtml(content.value) : await reportPdf(content.value)
+    return done(typeof made === 'string' ? new TextEncoder().encode(made) : made)
+  })
+
 async function writeEach(
   lab: Lab,
   { records, single, args, said, outside }: Writing,

@@ -4,7 +4,9 @@ import { type ReactNode, useLayoutEffect, useRef } from 'react'
 export function Svg({ markup }: { readonly markup: string }): ReactNode {
   const place = useRef<HTMLSpanElement>(null)
   useLayoutEffect(() => {
-    const parsed = new DOMParser().parseFromString(markup, 'image/svg+xml').documentElement
+    // The page says the same in its own style; its security policy allows none inline.
+    const bare = markup.replaceAll(/ style="[^"]*"/g, '')
+    const parsed = new DOMParser().parseFromString(bare, 'image/svg+xml').documentElement
     place.current?.replaceChildren(document.adoptNode(parsed))
   }, [markup])
   return <span ref={place} className="svg" />

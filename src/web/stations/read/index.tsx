@@ -1,6 +1,5 @@
 import './read.css'
-import type { ReactNode } from 'react'
-import { DropZone } from 'react-aria-components'
+import { type ReactNode, useState } from 'react'
 import { Empty } from '../../frame/Empty.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
 import { RecordPage } from './record/RecordPage.tsx'
@@ -26,17 +25,29 @@ function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
   const uploads = useUploads(study.id)
   const text = useSetupText(study.id)
   const stand = useSetupStand(text)
+  const [over, setOver] = useState(false)
   const drop = (files: readonly File[]): void => {
     if (files.length > 0) dropFiles(study.id, files)
   }
   const setup = stand.state === 'sound' && stand.text === text ? text : undefined
   return (
-    <DropZone
+    // biome-ignore lint/a11y/noStaticElementInteractions: files are also chosen by keyboard in the first sentence
+    <div
       className="read-page"
-      aria-label="Drop records here"
-      getDropOperation={(types) => (types.has('text/plain') && !types.has('Files') ? 'cancel' : 'copy')}
-      onDrop={async ({ items }) => {
-        drop(await Promise.all(items.flatMap((item) => (item.kind === 'file' ? [item.getFile()] : []))))
+      data-over={over}
+      onDragOver={(event) => {
+        if (!event.dataTransfer.types.includes('Files')) return
+        event.preventDefault()
+        setOver(true)
+      }}
+      onDragLeave={(event) => {
+        if (!event.currentTarget.contains(event.relatedTarget instanceof Node ? event.relatedTarget : null))
+          setOver(false)
+      }}
+      onDrop={(event) => {
+        event.preventDefault()
+        setOver(false)
+        drop([...event.dataTransfer.files])
       }}
     >
       <p className="say">
@@ -59,7 +70,7 @@ function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
           />
         )
       )}
-    </DropZone>
+    </div>
   )
 }
 

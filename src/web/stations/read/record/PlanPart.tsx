@@ -1,5 +1,5 @@
 import { type ReactNode, useMemo } from 'react'
-import { fillFromTables, heldAgainstPlan, planOf } from '../../../../core/plan/index.ts'
+import { fillFromTables, heldAgainstPlan, type PlanAssumption, planOf } from '../../../../core/plan/index.ts'
 import { printQuantity } from '../../../../core/quantity/index.ts'
 import type { Point } from '../../../../core/terms/index.ts'
 import type { PaperHold } from '../../../api/usePaper.ts'
@@ -14,7 +14,7 @@ interface PlanPartProps {
 }
 
 /** What the record gave against what the plan promised: the uncertainty of each point, and which assumption failed. */
-export function PlanPart({ paper, points, record }: PlanPartProps): ReactNode {
+export default function PlanPart({ paper, points, record }: PlanPartProps): ReactNode {
   const { question } = useQuestion(paper)
   const held = useMemo(() => {
     const filled = fillFromTables(question)
@@ -34,17 +34,19 @@ export function PlanPart({ paper, points, record }: PlanPartProps): ReactNode {
             <th scope="col">speed</th>
             <th scope="col">promised</th>
             <th scope="col">obtained</th>
+            <th scope="col">not as planned</th>
           </tr>
         </thead>
         <tbody>
           {held.points.map(({ slidingSpeed, predicted, obtained, failed }) => {
             const step = stepAt(points, slidingSpeed)
             return (
-              <tr key={`${step} ${slidingSpeed}`} className={failed.length === 0 ? '' : 'failed'}>
+              <tr key={`${step} ${slidingSpeed}`}>
                 <td>{step === undefined ? '–' : <Link to={{ rest: [record, step] }}>{step}</Link>}</td>
                 <td>{printQuantity(slidingSpeed, 'velocity', { digits: 2 })}</td>
                 <td>{percent(predicted.total)}</td>
                 <td>{obtained === null ? 'no value' : percent(obtained.total)}</td>
+                <td>{failed.map((one) => assumptionWords[one]).join(', ')}</td>
               </tr>
             )
           })}
@@ -53,6 +55,16 @@ export function PlanPart({ paper, points, record }: PlanPartProps): ReactNode {
       <p className="quiet">Relative standard uncertainty of friction, own and shared parts together.</p>
     </section>
   )
+}
+
+const assumptionWords: Readonly<Record<PlanAssumption, string>> = {
+  noise: 'noise',
+  friction: 'friction',
+  axialForce: 'load',
+  turns: 'turns',
+  steady: 'steadiness',
+  trusted: 'no trusted value',
+  speeds: 'speed',
 }
 
 /** Step of the record nearest to a planned speed. */

@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo } from 'react'
+import { lazy, type ReactNode, Suspense, useMemo } from 'react'
 import { printQuantity } from '../../../../core/quantity/index.ts'
 import { type ChannelName, channelNames, type RecordStretch, type Setup } from '../../../../core/terms/index.ts'
 import { dryRegimes, wetRegimes } from '../../../../figure/index.ts'
@@ -15,11 +15,13 @@ import { Strip } from '../strip/Strip.tsx'
 import type { StepWindow } from '../strip/WindowHandles.tsx'
 import { LinkedCurve } from './LinkedCurve.tsx'
 import { MissingSetup } from './MissingSetup.tsx'
-import { PlanPart } from './PlanPart.tsx'
 import { RemarkList } from './RemarkList.tsx'
 import { StepPart } from './StepPart.tsx'
 import { TurnsPart } from './TurnsPart.tsx'
 import { type MendsHold, useMends } from './useMends.ts'
+
+/** Planning is a large part of the program; most looks at a record do without. */
+const PlanPart = lazy(() => import('./PlanPart.tsx'))
 
 interface RecordPageProps extends Pick<StationProps, 'study' | 'question' | 'search'> {
   readonly record: string
@@ -95,7 +97,11 @@ function Reduced({
           {window.sentence} {window.plateau.sentence}
         </p>
         <RemarkList record={record} remarks={all} hold={hold} />
-        {answer.record.study === study.id && <PlanPart paper={question} points={points} record={record} />}
+        {answer.record.study === study.id && question.version > 0 && (
+          <Suspense fallback={<Waiting what="Holding the plan against it" />}>
+            <PlanPart paper={question} points={points} record={record} />
+          </Suspense>
+        )}
       </div>
       <div className="pictures">
         {source === undefined ? (

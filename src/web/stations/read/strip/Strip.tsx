@@ -57,8 +57,8 @@ export function Strip({ source, names, stretches, lit, light, begin, window }: S
             Step {lit}
           </button>
         )}
-        <output className="quiet reading">{engine?.readingAt(cursor) ?? ''}</output>
       </div>
+      <output className="quiet reading">{engine?.readingAt(cursor) ?? ''}</output>
       <div className="strip-place">
         <canvas ref={canvas} role="img" aria-label={`Raw channels over time: ${seen.join(', ')}`} />
         <div ref={surface} className="strip-surface" />

@@ -16,6 +16,9 @@ export interface StepWindow {
   readonly moved: (from: number, to: number) => void
 }
 
+/** Pixels that a step must take for its handles to be told apart. */
+const closest = 56
+
 /** Two handles on the strip: from where to where the rows of the lit step count. Dragged, or moved by arrows and kept by Enter. */
 export function WindowHandles({
   place,
@@ -36,6 +39,8 @@ export function WindowHandles({
   }
   const shared = { place, window, keep, leave: () => shift({ from, to }) }
   const gap = (window.most - window.least) / 100
+  // On a far look they would lie over each other: the trace of the step has them too.
+  if (place.placeOf(window.most) - place.placeOf(window.least) < closest) return null
   return (
     <>
       <Handle

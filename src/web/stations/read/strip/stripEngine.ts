@@ -46,6 +46,8 @@ export class StripEngine {
       // The first tile brings the scales.
       if (this.#scene?.panels.some(({ scale }) => scale !== undefined) !== true) this.#scene = undefined
       this.paint()
+      // What lies above the canvas tells values too.
+      from.moved(this.#view)
     })
     this.resize()
   }

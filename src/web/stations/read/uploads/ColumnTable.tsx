@@ -5,7 +5,13 @@ import type { Upload } from './upload.ts'
 import { mendColumns } from './uploadDesk.ts'
 
 /** The first rows of a file under what its columns were taken for; each heading can be mended. */
-export function ColumnTable({ upload, look }: { readonly upload: Upload; readonly look: UploadLook }): ReactNode {
+export default function ColumnTable({
+  upload,
+  look,
+}: {
+  readonly upload: Upload
+  readonly look: UploadLook
+}): ReactNode {
   const { head, columns } = look
   if (head === null) return null
   const badLines = new Map(

@@ -1,9 +1,12 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import { Link } from '../../../frame/Link.tsx'
 import { Refused } from '../../../frame/Refused.tsx'
-import { ColumnTable } from './ColumnTable.tsx'
+import { Waiting } from '../../../frame/Waiting.tsx'
 import { phaseWords, type Upload } from './upload.ts'
 import { again, clearKept, dropUpload, keepUpload, say, stopUpload } from './uploadDesk.ts'
+
+/** Menus come with a kit of controls that nobody needs before there are columns to mend. */
+const ColumnTable = lazy(() => import('./ColumnTable.tsx'))
 
 interface UploadListProps {
   readonly uploads: readonly Upload[]
@@ -109,7 +112,11 @@ function UploadRow({ upload, open, setup }: UploadRowProps): ReactNode {
           The lab has these very bytes already: <Link to={{ rest: [look.known.slice(0, 12)] }}>that record</Link>.
         </p>
       )}
-      {(open || problems.length > 0) && look !== null && <ColumnTable upload={upload} look={look} />}
+      {(open || problems.length > 0) && look !== null && (
+        <Suspense fallback={<Waiting what="Laying out the columns" />}>
+          <ColumnTable upload={upload} look={look} />
+        </Suspense>
+      )}
     </li>
   )
 }

@@ -19,6 +19,12 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     manifest: true,
     reportCompressedSize: false,
+    rolldownOptions: {
+      treeshake: {
+        // Core and figures only compute: a station brings of them what it uses, not the whole room behind an index.
+        moduleSideEffects: (id) => !/\/src\/(core|figure)\//.test(id),
+      },
+    },
   },
   server: { host: '127.0.0.1', proxy: { '/api': process.env.KUFE_API ?? 'http://127.0.0.1:4700' } },
 })

@@ -1,8 +1,9 @@
-import { createReadStream, existsSync, readFileSync, statSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { extname, join } from 'node:path'
 import { parse } from 'yaml'
+import { builtPage } from '../../src/server/page/builtPage.ts'
 import { policy } from './policy.ts'
 
 /** One version of a paper, as the contract has it. */
@@ -31,7 +32,6 @@ export interface PaperServer {
 }
 
 const root = new URL('../../', import.meta.url).pathname
-const built = join(root, 'dist/web')
 const at = '2026-11-25T10:00:00.000Z'
 const change = { number: 1, at, who: 'MK', why: 'first day' }
 const titled = (id: string, name: string) => ({ id, name, note: '', version: 1, change })
@@ -58,6 +58,7 @@ export async function paperServer(): Promise<PaperServer> {
     for (const listener of listeners) listener.write(`event: changed\ndata: ${JSON.stringify(told)}\n\n`)
     return paper
   }
+  const files = await pageFiles()
   keep('runners', lacquer, { by: 'MK', why: 'first day' })
   const server = createServer((request, response) => void answer(request, response).catch(() => response.destroy()))
   const answer = async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
@@ -93,7 +94,11 @@ export async function paperServer(): Promise<PaperServer> {
       const seen = Number(String(request.headers['if-match']).replaceAll('"', ''))
       if (seen === (current?.version ?? 0)) send(200, keep(study, content, { by, why }))
       else send(412, { type: 'superseded', title: 'Superseded', status: 412, detail: '', problems: [], current })
-    } else file(path, response)
+    } else {
+      const found = files.get(path) ?? files.get('/index.html')
+      if (found === undefined) throw new Error('the page is not built')
+      response.writeHead(200, { 'content-type': found.type, 'content-security-policy': policy }).end(found.bytes)
+    }
   }
   let port = 0
   const start = (): Promise<void> =>
@@ -118,11 +123,21 @@ export async function paperServer(): Promise<PaperServer> {
   }
 }
 
-function file(path: string, response: ServerResponse): void {
-  const asked = join(built, path)
-  const there = path !== '/' && asked.startsWith(built) && existsSync(asked) && statSync(asked).isFile()
-  const name = there ? asked : join(built, 'index.html')
-  const head = { 'content-type': media[extname(name)] ?? 'application/octet-stream', 'content-security-policy': policy }
-  response.writeHead(200, head)
-  createReadStream(name).pipe(response)
+interface PageFile {
+  readonly bytes: Buffer
+  readonly type: string
+}
+
+/** The built page in memory, so that building it anew meanwhile changes nothing. */
+async function pageFiles(): Promise<ReadonlyMap<string, PageFile>> {
+  const built = await builtPage(() => undefined)
+  if (!built.ok) throw new Error(built.problems.map(({ what }) => what).join('; '))
+  const entries = readdirSync(built.value, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile())
+  return new Map(
+    entries.map((entry) => {
+      const place = join(entry.parentPath, entry.name)
+      const type = media[extname(entry.name)] ?? 'application/octet-stream'
+      return [place.slice(built.value.length), { bytes: readFileSync(place), type }]
+    }),
+  )
 }

@@ -16,13 +16,21 @@ import { Waiting } from './Waiting.tsx'
 type StationModule = { readonly default: ComponentType<StationProps> }
 
 /** Each station is one folder, loaded when somebody goes there. */
+const loaders: Readonly<Record<StationName, () => Promise<StationModule>>> = {
+  ask: () => import('../stations/ask/index.tsx'),
+  plan: () => import('../stations/plan/index.tsx'),
+  'rig-up': () => import('../stations/rig-up/index.tsx'),
+  read: () => import('../stations/read/index.tsx'),
+  decide: () => import('../stations/decide/index.tsx'),
+  report: () => import('../stations/report/index.tsx'),
+}
 const stations: Readonly<Record<StationName, ComponentType<StationProps>>> = {
-  ask: lazy((): Promise<StationModule> => import('../stations/ask/index.tsx')),
-  plan: lazy((): Promise<StationModule> => import('../stations/plan/index.tsx')),
-  'rig-up': lazy((): Promise<StationModule> => import('../stations/rig-up/index.tsx')),
-  read: lazy((): Promise<StationModule> => import('../stations/read/index.tsx')),
-  decide: lazy((): Promise<StationModule> => import('../stations/decide/index.tsx')),
-  report: lazy((): Promise<StationModule> => import('../stations/report/index.tsx')),
+  ask: lazy(loaders.ask),
+  plan: lazy(loaders.plan),
+  'rig-up': lazy(loaders['rig-up']),
+  read: lazy(loaders.read),
+  decide: lazy(loaders.decide),
+  report: lazy(loaders.report),
 }
 const LabDrawer = lazy(() => import('../stations/lab/index.tsx'))
 
@@ -37,6 +45,8 @@ export function StudyFrame({ study: id, find, keys }: StudyFrameProps): ReactNod
   const { station, rest, search } = useAddress()
   const { value: study, refusal } = useKept<StudyView>(`/api/studies/${encodeURIComponent(id)}`)
   const question = usePaper<QuestionPaper>(studyPaper(id, 'question'))
+  // While the study is read, its station is on its way too.
+  useEffect(() => void loaders[station](), [station])
   const title = titleOf(question.content) ?? study?.name ?? ''
   useEffect(() => {
     document.title = title === '' ? 'Kufe' : `${stationWords[station].name} · ${title}`

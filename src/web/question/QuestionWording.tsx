@@ -6,7 +6,7 @@ interface QuestionWordingProps {
   readonly hold: QuestionHold
   readonly path: string
   readonly name: string
-  readonly offers?: readonly string[]
+  readonly offers?: () => Promise<readonly string[]>
 }
 
 /** Words of the question in a sentence. */

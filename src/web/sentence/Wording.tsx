@@ -5,14 +5,15 @@ interface WordingProps {
   readonly name: string
   readonly value: string
   readonly assumed?: boolean
-  /** Names to choose from; anything else may be typed. */
-  readonly offers?: readonly string[]
+  /** Names to choose from, fetched when it opens; anything else may be typed. */
+  readonly offers?: () => Promise<readonly string[]>
   readonly change: (value: string) => void
 }
 
 /** Words in a sentence: click or Enter to edit, Escape to leave. */
-export function Wording({ name, value, assumed = false, offers = [], change }: WordingProps): ReactNode {
+export function Wording({ name, value, assumed = false, offers, change }: WordingProps): ReactNode {
   const [text, setText] = useState<string | null>(null)
+  const [known, setKnown] = useState<readonly string[]>([])
   const place = useRef<HTMLButtonElement>(null)
   const over = useRef(false)
   const list = `offers-${name.replaceAll(/\W+/g, '-')}`
@@ -20,6 +21,7 @@ export function Wording({ name, value, assumed = false, offers = [], change }: W
     const open = (): void => {
       over.current = false
       setText(value)
+      void offers?.().then(setKnown)
     }
     return (
       <button
@@ -55,7 +57,7 @@ export function Wording({ name, value, assumed = false, offers = [], change }: W
         className="wording-open"
         aria-label={name}
         value={text}
-        list={offers.length === 0 ? undefined : list}
+        list={known.length === 0 ? undefined : list}
         size={Math.max(8, text.length)}
         maxLength={300}
         // biome-ignore lint/a11y/noAutofocus: the person has just opened it to type
@@ -65,9 +67,9 @@ export function Wording({ name, value, assumed = false, offers = [], change }: W
         onKeyDown={keyDown}
         onBlur={() => leave(true)}
       />
-      {offers.length > 0 && (
+      {known.length > 0 && (
         <datalist id={list}>
-          {offers.map((offer) => (
+          {known.map((offer) => (
             <option key={offer} value={offer} />
           ))}
         </datalist>

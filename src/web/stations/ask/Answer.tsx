@@ -13,7 +13,7 @@ import type { PlanHold } from '../plan/usePlan.ts'
 import { whyHours, whyReplicates, whyRuns } from './askWhys.ts'
 
 /** What the study will be able to answer, and what it costs. */
-export function Answer({ plan }: { readonly plan: PlanHold }): ReactNode {
+export default function Answer({ plan }: { readonly plan: PlanHold }): ReactNode {
   const { live, full, sheet } = plan
   if (live === null || full === null) return null
   const kind = full.question.ask.kind ?? 'rank'

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import { PaperLine } from '../../api/PaperLine.tsx'
 import { Link } from '../../frame/Link.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
@@ -8,8 +8,9 @@ import { QuestionWording } from '../../question/QuestionWording.tsx'
 import { type QuestionHold, useQuestion } from '../../question/useQuestion.ts'
 import { Choice } from '../../sentence/Choice.tsx'
 import { usePlan } from '../plan/usePlan.ts'
-import { Answer } from './Answer.tsx'
 import { AskSentence } from './AskSentence.tsx'
+
+const Answer = lazy(() => import('./Answer.tsx'))
 
 /** What is to be known, in a sentence or two; beside it what the answer will be and what it costs. */
 export default function Ask({ question: paper }: StationProps): ReactNode {
@@ -35,7 +36,9 @@ export default function Ask({ question: paper }: StationProps): ReactNode {
           <Link to={{ station: 'plan' }}>On to the plan</Link>
         </p>
       </div>
-      <Answer plan={plan} />
+      <Suspense fallback={<Waiting what="Working out what it will answer" />}>
+        <Answer plan={plan} />
+      </Suspense>
     </div>
   )
 }

@@ -23,7 +23,7 @@ import type { PlanHold } from './usePlan.ts'
 const say = (value: number, dimension: Dimension, digits = 2): string => printQuantity(value, dimension, { digits })
 
 /** What follows from the paragraph, in the same voice; every computed number can be asked why. */
-export function Consequences({ plan }: { readonly plan: PlanHold }): ReactNode {
+export default function Consequences({ plan }: { readonly plan: PlanHold }): ReactNode {
   const { live, full, sheet } = plan
   if (live === null) return null
   return (

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { materials } from '../../../core/material/index.ts'
 import type { PlanQuestion } from '../../../core/plan/index.ts'
 import { QuestionQuantity } from '../../question/QuestionQuantity.tsx'
 import { QuestionWording } from '../../question/QuestionWording.tsx'
@@ -8,7 +7,8 @@ import type { QuestionHold } from '../../question/useQuestion.ts'
 import { Choice } from '../../sentence/Choice.tsx'
 import { plural, spelled } from '../../sentence/spelled.ts'
 
-const bodies = materials.map(({ name }) => name)
+/** Names that the table of bodies knows; asked for when somebody edits one. */
+const bodies = async (): Promise<readonly string[]> => (await import('../../question/knownNames.ts')).bodies
 
 const pressures = [
   { value: 'uniform wear', words: 'faces that have run in' },

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react'
-import { namedLiquids } from '../../../core/material/index.ts'
 import { printQuantity } from '../../../core/quantity/index.ts'
 import { QuestionQuantity } from '../../question/QuestionQuantity.tsx'
 import { QuestionWording } from '../../question/QuestionWording.tsx'
@@ -8,7 +7,8 @@ import { Choice } from '../../sentence/Choice.tsx'
 import type { LivePlan } from './livePlan.ts'
 import { FixtureChoice, LowerSentence, MountSentence } from './MountSentence.tsx'
 
-const liquids = namedLiquids.map(({ name }) => name)
+/** Names that the table of liquids knows; asked for when somebody edits one. */
+const liquids = async (): Promise<readonly string[]> => (await import('../../question/knownNames.ts')).liquids
 
 const ways = [
   { value: 'up', words: 'upwards' },

@@ -22,7 +22,7 @@ interface PlanPicturesProps {
 }
 
 /** The live pictures of a plan: window, fixture, predicted curve, run in time. */
-export function PlanPictures({ hold, plan }: PlanPicturesProps): ReactNode {
+export default function PlanPictures({ hold, plan }: PlanPicturesProps): ReactNode {
   const { live, full, sheet } = plan
   if (live === null) return null
   return (

@@ -1,14 +1,15 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import { PaperLine } from '../../api/PaperLine.tsx'
 import { Link } from '../../frame/Link.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
 import { Waiting } from '../../frame/Waiting.tsx'
 import { useQuestion } from '../../question/useQuestion.ts'
-import { Consequences } from './Consequences.tsx'
 import { MoreSentences } from './MoreSentences.tsx'
 import { PlanParagraph } from './PlanParagraph.tsx'
-import { PlanPictures } from './PlanPictures.tsx'
 import { usePlan } from './usePlan.ts'
+
+const Consequences = lazy(() => import('./Consequences.tsx'))
+const PlanPictures = lazy(() => import('./PlanPictures.tsx'))
 
 /** What is mounted, pressed and slid, as a paragraph; beside it pictures that follow. */
 export default function Plan({ question: paper }: StationProps): ReactNode {
@@ -28,12 +29,16 @@ export default function Plan({ question: paper }: StationProps): ReactNode {
         <Troubles hold={hold} plan={plan} />
         <PaperLine paper={paper} what="the question" />
         <MoreSentences hold={hold} live={plan.live} />
-        <Consequences plan={plan} />
+        <Suspense fallback={null}>
+          <Consequences plan={plan} />
+        </Suspense>
         <p className="onward">
           <Link to={{ station: 'rig-up' }}>On to the run sheet</Link>
         </p>
       </div>
-      <PlanPictures hold={hold} plan={plan} />
+      <Suspense fallback={<Waiting what="Drawing" />}>
+        <PlanPictures hold={hold} plan={plan} />
+      </Suspense>
     </div>
   )
 }

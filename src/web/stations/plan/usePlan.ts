@@ -1,8 +1,24 @@
-import { useDeferredValue, useMemo, useRef } from 'react'
-import { fillFromTables, type Plan, planOf, runSheetOf } from '../../../core/plan/index.ts'
+import { useDeferredValue, useMemo, useRef, useSyncExternalStore } from 'react'
+import type { Plan } from '../../../core/plan/index.ts'
 import type { OrderedSheet, Problem } from '../../../core/terms/index.ts'
 import type { QuestionHold } from '../../question/useQuestion.ts'
-import { type LivePlan, livePlan } from './livePlan.ts'
+import type { LivePlan } from './livePlan.ts'
+
+type Planner = typeof import('./planner.ts')
+
+let planner: Planner | undefined
+const listeners = new Set<() => void>()
+
+// The sentences show first; what plans comes right behind them.
+void import('./planner.ts').then((loaded) => {
+  planner = loaded
+  for (const listener of listeners) listener()
+})
+
+function listen(listener: () => void): () => void {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
+}
 
 /** A plan as the station shows it: the live part at each frame, the whole of it when the hand rests. */
 export interface PlanHold {
@@ -17,17 +33,19 @@ export interface PlanHold {
 }
 
 export function usePlan(hold: QuestionHold): PlanHold {
-  const filled = useMemo(() => fillFromTables(hold.question), [hold.question])
-  const question = filled.ok ? filled.value.question : hold.question
+  const plan = useSyncExternalStore(listen, () => planner)
+  const filled = useMemo(() => plan?.ready(hold.question), [plan, hold.question])
+  const question = filled?.question
   const lastLive = useRef<LivePlan | null>(null)
-  const live = useMemo(() => livePlan(question), [question]) ?? lastLive.current
+  const live = useMemo(() => (question && plan?.live(question)) ?? null, [plan, question]) ?? lastLive.current
   lastLive.current = live
   // Replicates and soft layers take longer than a frame: they wait until the hand rests.
   const settled = useRef(question)
   if (!hold.moving) settled.current = question
   const resting = useDeferredValue(settled.current)
-  const plan = useMemo(() => planOf(resting), [resting])
-  const sheet = useMemo(() => (plan.ok && plan.value.suggestion.possible ? runSheetOf(plan.value) : null), [plan])
-  const problems = [...(filled.ok ? [] : filled.problems), ...(plan.ok ? [] : plan.problems)]
-  return { live, full: plan.ok ? plan.value : null, sheet, taken: filled.ok ? filled.value.taken : [], problems }
+  const whole = useMemo(() => resting && plan?.full(resting), [plan, resting])
+  const full = whole?.ok === true ? whole.value : null
+  const sheet = useMemo(() => (full === null ? null : (plan?.sheetOf(full) ?? null)), [plan, full])
+  const problems = [...(filled?.problems ?? []), ...(whole === undefined || whole.ok ? [] : whole.problems)]
+  return { live, full, sheet, taken: filled?.taken ?? [], problems }
 }

@@ -1,0 +1,68 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { type Browser, chromium, type Page } from 'playwright-core'
+
+/** Where distributions put it; an environment variable names another. */
+const places = [
+  process.env.KUFE_TEST_CHROMIUM,
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+]
+
+/** Why a test in a browser is left out, or nothing where one is there. */
+export const noBrowser = places.some((place) => place !== undefined && existsSync(place))
+  ? undefined
+  : 'no Chromium on this machine'
+
+/** A real Chromium without a window, that looks for nothing on its own. */
+export function startBrowser(): Promise<Browser> {
+  const executablePath = places.find((place) => place !== undefined && existsSync(place))
+  return chromium.launch({
+    executablePath,
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  })
+}
+
+export interface OpenPage {
+  readonly page: Page
+  /** What the page complained of: errors, and warnings of the browser about it. */
+  readonly complaints: string[]
+}
+
+/** A page in a context of its own, at an address, light or dark. */
+export async function openPage(
+  browser: Browser,
+  address: string,
+  { width = 1280, height = 900, look = 'light' }: { width?: number; height?: number; look?: 'light' | 'dark' } = {},
+): Promise<OpenPage> {
+  const context = await browser.newContext({ viewport: { width, height }, colorScheme: look, reducedMotion: 'reduce' })
+  const page = await context.newPage()
+  const complaints: string[] = []
+  page.on('pageerror', (error) => complaints.push(error.message))
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
+  })
+  await page.goto(address)
+  return { page, complaints }
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** What automatic checks find wrong for people who see, hear or move otherwise; one line each. */
+export async function accessFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe)
+  const found: string = await page.evaluate(
+    `axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) => JSON.stringify(violations.map(
+      ({ id, nodes }) => id + ': ' + nodes.map(({ target, failureSummary }) => target + ' ' + failureSummary).join(' | '))))`,
+  )
+  return JSON.parse(found)
+}

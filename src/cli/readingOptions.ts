@@ -33,6 +33,18 @@ export function addReadingOptions(command: Command): Command {
   command
     .argument('<file>', 'the record: text, .xlsx or Parquet')
     .option('-s, --setup <file>', 'what the record does not tell: rig, fixture, pair (see "kufe setup")')
+  return addAnswerOptions(command)
+}
+
+/** The same for verbs that take several records. */
+export function addManyReadingOptions(command: Command): Command {
+  command
+    .argument('<files...>', 'the records, in the order in which they were measured')
+    .option('-s, --setup <file>', 'setup of all records; NAME.setup.yaml beside each NAME if left out')
+  return addAnswerOptions(command)
+}
+
+function addAnswerOptions(command: Command): Command {
   return addReduceOptions(addTableOptions(command))
     .optionsGroup('Answer:')
     .option('--json', 'answer for machines: JSON in SI units on standard output')

@@ -77,11 +77,16 @@ export function checkedHeight<T extends StepFigureOptions>(options: T): T {
   return options
 }
 
-/** All that must find room: kept rows, the interval, and cut rows unless they would squeeze the rest. */
+/** All that must find room: kept rows and the interval; cut rows only where nothing was kept, or they would squeeze the rest. */
 function* shownValues({ time, friction, keptFrom, keptTo, value }: StepTraceFigureData): Generator<number> {
+  let kept = value !== null
   if (value !== null) yield* [value.low, value.high]
-  for (let row = 0; row < time.length; row++) if (time[row] >= keptFrom && time[row] <= keptTo) yield friction[row]
-  if (value !== null) return
+  for (let row = 0; row < time.length; row++) {
+    if (!(time[row] >= keptFrom && time[row] <= keptTo) || Number.isNaN(friction[row])) continue
+    kept = true
+    yield friction[row]
+  }
+  if (kept) return
   for (let row = 0; row < time.length; row++) yield friction[row]
 }
 

@@ -1,7 +1,9 @@
 import './read.css'
 import { type ReactNode, useState } from 'react'
+import { studyPaper, usePaper } from '../../api/usePaper.ts'
 import { Empty } from '../../frame/Empty.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
+import { type SheetPaper, sheetForRecord } from '../rig-up/sheetPaper.ts'
 import { RecordPage } from './record/RecordPage.tsx'
 import { Shelf } from './shelf/Shelf.tsx'
 import { SetupPart } from './uploads/SetupPart.tsx'
@@ -29,7 +31,11 @@ function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
   const drop = (files: readonly File[]): void => {
     if (files.length > 0) dropFiles(study.id, files)
   }
-  const setup = stand.state === 'sound' && stand.text === text ? text : undefined
+  const { content } = usePaper<SheetPaper>(studyPaper(study.id, 'runSheet'))
+  const sheet = content === null ? undefined : sheetForRecord(content)
+  const [along, setAlong] = useState(true)
+  const sound = stand.state === 'sound' && stand.text === text
+  const kept = sound ? { setup: text, sheet: along ? sheet : undefined } : undefined
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: files are also chosen by keyboard in the first sentence
     <div
@@ -57,7 +63,16 @@ function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
       {uploads.length > 0 && (
         <div className="adding">
           <SetupPart study={study.id} question={question.content} text={text} stand={stand} />
-          <UploadList uploads={uploads} open={open} setup={setup} />
+          {sheet !== undefined && (
+            <p>
+              <label>
+                <input type="checkbox" checked={along} onChange={(event) => setAlong(event.target.checked)} /> The run
+                sheet filled in at Rig up goes with them ({sheet.answers.length}{' '}
+                {sheet.answers.length === 1 ? 'answer' : 'answers'})
+              </label>
+            </p>
+          )}
+          <UploadList uploads={uploads} open={open} kept={kept} />
         </div>
       )}
       {study.records.length > 0 ? (

@@ -56,7 +56,7 @@ function OpenStep({
             share.
           </>
         )}{' '}
-        {cutInWords(answer)}{' '}
+        {cutInWords(answer, moved !== undefined)}{' '}
         {preview !== undefined && (
           <output className="preview">
             Between {seconds(seen?.from ?? 0)} and {seconds(seen?.to ?? 0)} the rows give about {preview.toPrecision(4)}
@@ -153,12 +153,13 @@ const speedOf = ({ point }: StepAnswer): string => printQuantity(point.slidingSp
 const seconds = (time: number): string => printQuantity(time, 'time', { digits: 5, unit: 's' })
 const percent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`
 
-function cutInWords({ cut, point }: StepAnswer): string {
+function cutInWords({ cut, point }: StepAnswer, moved: boolean): string {
   const whole = cut.end - cut.begin
   const head = cut.kept - cut.begin
   const print = (span: number): string => printQuantity(span, 'time', { digits: 3 })
   const turns = Number(point.turns.toPrecision(3))
   const spans = `${print(cut.end - cut.kept)} count, ${turns} ${turns === 1 ? 'turn' : 'turns'}`
+  if (moved) return `${spans}.`
   return head > 1e-6 * whole
     ? `Of ${print(whole)}, ${spans}; the first ${print(head)} were cut, as long as it settled and ran in.`
     : `All of it counts: ${spans.replace(' count', '')}.`

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react'
 import type { UploadLook } from '../../../../server/contract/index.ts'
 import { ColumnHeading } from './ColumnHeading.tsx'
 import type { Upload } from './upload.ts'
-import { mendColumns } from './uploadDesk.ts'
+import { mendReading } from './uploadDesk.ts'
 
 /** The first rows of a file under what its columns were taken for; each heading can be mended. */
 export default function ColumnTable({
@@ -38,7 +38,8 @@ export default function ColumnTable({
                       guess={guess}
                       mend={({ channel, unit }) => {
                         const said = { channel, ...(unit === undefined ? {} : { unit }) }
-                        void mendColumns(upload.key, { ...upload.columns, [`#${index + 1}`]: said })
+                        const columns = { ...upload.reading.columns, [`#${index + 1}`]: said }
+                        void mendReading(upload.key, { ...upload.reading, columns })
                       }}
                     />
                   )}

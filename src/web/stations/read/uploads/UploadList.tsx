@@ -2,8 +2,10 @@ import { lazy, type ReactNode, Suspense } from 'react'
 import { Link } from '../../../frame/Link.tsx'
 import { Refused } from '../../../frame/Refused.tsx'
 import { Waiting } from '../../../frame/Waiting.tsx'
+import { Problems } from './Problems.tsx'
 import { phaseWords, type Upload } from './upload.ts'
-import { again, clearKept, dropUpload, keepUpload, say, stopUpload } from './uploadDesk.ts'
+import { again, clearKept, dropUpload, type KeptWith, keepUpload, say, stopUpload } from './uploadDesk.ts'
+import { Writing } from './Writing.tsx'
 
 /** Menus come with a kit of controls that nobody needs before there are columns to mend. */
 const ColumnTable = lazy(() => import('./ColumnTable.tsx'))
@@ -12,19 +14,19 @@ interface UploadListProps {
   readonly uploads: readonly Upload[]
   /** Key of the file whose columns lie open. */
   readonly open: number | null
-  /** Text or id of the chosen setup; undefined while there is none that holds together. */
-  readonly setup: string | undefined
+  /** What is kept with them; undefined while there is no setup that holds together. */
+  readonly kept: KeptWith | undefined
 }
 
 /** Every dropped file with how far it is, what it is of, and what can be done with it. */
-export function UploadList({ uploads, open, setup }: UploadListProps): ReactNode {
+export function UploadList({ uploads, open, kept: along }: UploadListProps): ReactNode {
   const ready = uploads.filter(({ phase, look }) => phase === 'asking' && (look?.problems.length ?? 0) === 0)
   const kept = uploads.filter(({ phase }) => phase === 'kept')
   return (
     <>
       <ul className="uploads" aria-label="Files on their way in">
         {uploads.map((upload) => (
-          <UploadRow key={upload.key} upload={upload} open={open === upload.key} setup={setup} />
+          <UploadRow key={upload.key} upload={upload} open={open === upload.key} kept={along} />
         ))}
       </ul>
       <p className="upload-all">
@@ -32,9 +34,9 @@ export function UploadList({ uploads, open, setup }: UploadListProps): ReactNode
           <button
             type="button"
             className="main-act"
-            disabled={setup === undefined}
+            disabled={along === undefined}
             onClick={() => {
-              if (setup !== undefined) for (const { key } of ready) void keepUpload(key, setup)
+              if (along !== undefined) for (const { key } of ready) void keepUpload(key, along)
             }}
           >
             Keep all {ready.length}
@@ -53,10 +55,10 @@ export function UploadList({ uploads, open, setup }: UploadListProps): ReactNode
 interface UploadRowProps {
   readonly upload: Upload
   readonly open: boolean
-  readonly setup: string | undefined
+  readonly kept: KeptWith | undefined
 }
 
-function UploadRow({ upload, open, setup }: UploadRowProps): ReactNode {
+function UploadRow({ upload, open, kept }: UploadRowProps): ReactNode {
   const { key, file, phase, look, refusal, record } = upload
   const problems = look?.problems ?? []
   return (
@@ -73,9 +75,9 @@ function UploadRow({ upload, open, setup }: UploadRowProps): ReactNode {
               </Link>
               <button
                 type="button"
-                disabled={setup === undefined || problems.length > 0}
-                title={setup === undefined ? 'Choose a setup first' : undefined}
-                onClick={() => setup !== undefined && void keepUpload(key, setup)}
+                disabled={kept === undefined || problems.length > 0}
+                title={kept === undefined ? 'Choose a setup first' : undefined}
+                onClick={() => kept !== undefined && void keepUpload(key, kept)}
               >
                 Keep
               </button>
@@ -101,12 +103,7 @@ function UploadRow({ upload, open, setup }: UploadRowProps): ReactNode {
       </div>
       {phase === 'asking' && <SaidFields upload={upload} />}
       {refusal !== null && <Refused refusal={refusal} />}
-      {problems.map(({ what, mend, place }) => (
-        <p key={`${place.line} ${place.name} ${what}`} className="refused" role="alert">
-          {place.line === undefined ? '' : `Line ${place.line}: `}
-          {what} <em>{mend}</em>
-        </p>
-      ))}
+      {problems.length > 0 && <Problems problems={problems} />}
       {look?.known != null && phase === 'asking' && (
         <p className="notice">
           The lab has these very bytes already: <Link to={{ rest: [look.known.slice(0, 12)] }}>that record</Link>.
@@ -114,6 +111,7 @@ function UploadRow({ upload, open, setup }: UploadRowProps): ReactNode {
       )}
       {(open || problems.length > 0) && look !== null && (
         <Suspense fallback={<Waiting what="Laying out the columns" />}>
+          <Writing upload={upload} />
           <ColumnTable upload={upload} look={look} />
         </Suspense>
       )}

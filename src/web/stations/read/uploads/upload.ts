@@ -38,8 +38,8 @@ export interface Upload {
   /** Name of the upload on the server, once it is there. */
   readonly id: string | null
   readonly look: UploadLook | null
-  /** Columns that a person mended. */
-  readonly columns: NonNullable<ReadingAnswers['columns']>
+  /** What a person said of its columns and of how it is written. */
+  readonly reading: ReadingAnswers
   readonly said: UploadSaid
   readonly progress: JobProgress | null
   readonly refusal: Refusal | null

@@ -1,7 +1,9 @@
-import type { JobMade, KeepUpload, UploadLook } from '../../../../server/contract/index.ts'
+import type { AnsweredSheet } from '../../../../core/terms/index.ts'
+import type { JobMade, KeepUpload, ReadingAnswers, UploadLook } from '../../../../server/contract/index.ts'
 import { onReturn } from '../../../api/connection.ts'
 import { refresh } from '../../../api/kept.ts'
 import { Away, Refusal, request } from '../../../api/request.ts'
+import { recordPaper } from '../../../api/usePaper.ts'
 import { writer } from '../../../api/writer.ts'
 import { followJob, Stopped } from './followJob.ts'
 import { nameGuess } from './nameGuess.ts'
@@ -38,7 +40,7 @@ const uploadAt = (key: number): Upload | undefined => uploads.find((one) => one.
 export function dropFiles(study: string, files: readonly File[]): void {
   const added = files.map((file): Upload => {
     const said = { ...nameGuess(file.name), mountedBy: '', ballSet: '' }
-    const blank = { sent: 0, id: null, look: null, columns: {}, progress: null, refusal: null, record: null }
+    const blank = { sent: 0, id: null, look: null, reading: {}, progress: null, refusal: null, record: null }
     return { key: next++, study, file, phase: 'queued', said, ...blank }
   })
   put([...uploads, ...added])
@@ -67,19 +69,21 @@ async function send(key: number): Promise<void> {
     const made = await sendFile(upload.file, { study: upload.study, signal, progress })
     change(key, { id: made.upload, phase: 'looking', sent: 1 })
     const look = await request<UploadLook>(`/api/uploads/${made.upload}`, { signal })
-    const own = uploadAt(key)?.columns ?? {}
-    change(key, { look, columns: Object.keys(own).length > 0 ? own : columnsOfTwin(look), phase: 'asking' })
+    const own = uploadAt(key)?.reading ?? {}
+    change(key, { look, reading: isSilent(own) ? readingOfTwin(look) : own, phase: 'asking' })
   })
-  if (Object.keys(uploadAt(key)?.columns ?? {}).length > 0) await lookAgain(key)
+  if (!isSilent(uploadAt(key)?.reading ?? {})) await lookAgain(key)
 }
 
-/** What a person mended in a file with the same headings holds for this one too. */
-function columnsOfTwin(look: UploadLook): Upload['columns'] {
+const isSilent = (reading: ReadingAnswers): boolean => Object.keys(reading).length === 0
+
+/** What a person said of a file with the same headings holds for this one too. */
+function readingOfTwin(look: UploadLook): ReadingAnswers {
   const headings = (one: UploadLook): string => JSON.stringify(one.head?.headings ?? [])
-  const twin = uploads.find(({ look: other, columns }) => {
-    return other !== null && Object.keys(columns).length > 0 && headings(other) === headings(look)
+  const twin = uploads.find(({ look: other, reading }) => {
+    return other !== null && !isSilent(reading) && headings(other) === headings(look)
   })
-  return twin?.columns ?? {}
+  return twin?.reading ?? {}
 }
 
 /** Runs one stretch of work on a file and writes down how it ended badly. */
@@ -106,9 +110,9 @@ export const say = (key: number, said: Partial<UploadSaid>): void => {
   if (upload !== undefined) change(key, { said: { ...upload.said, ...said } })
 }
 
-/** Reads the file again with what a person said of its columns. */
-export async function mendColumns(key: number, columns: Upload['columns']): Promise<void> {
-  change(key, { columns })
+/** Reads the file again with what a person said of its columns and how it is written. */
+export async function mendReading(key: number, reading: ReadingAnswers): Promise<void> {
+  change(key, { reading })
   await lookAgain(key)
 }
 
@@ -116,13 +120,21 @@ async function lookAgain(key: number): Promise<void> {
   const upload = uploadAt(key)
   if (upload?.id === null || upload === undefined) return
   await guarded(key, async (signal) => {
-    const body = { channels: { columns: upload.columns } }
+    const body = { channels: upload.reading }
     change(key, { look: await request<UploadLook>(`/api/uploads/${upload.id}/look`, { method: 'POST', body, signal }) })
   })
 }
 
-/** Keeps a file as a record with a setup: its text, or the id of one that the lab has. */
-export async function keepUpload(key: number, setup: string): Promise<void> {
+/** What goes with a file that is kept. */
+export interface KeptWith {
+  /** Text of a setup, or the id of one that the lab has. */
+  readonly setup: string
+  /** What was read at the rig. */
+  readonly sheet: AnsweredSheet | undefined
+}
+
+/** Keeps a file as a record: reduced and fitted, with its run sheet where there is one. */
+export async function keepUpload(key: number, { setup, sheet }: KeptWith): Promise<void> {
   const upload = uploadAt(key)
   if (upload?.id === null || upload === undefined || upload.phase === 'keeping') return
   change(key, { phase: 'keeping', refusal: null, progress: null })
@@ -130,6 +142,7 @@ export async function keepUpload(key: number, setup: string): Promise<void> {
     const body = keepBody(upload, setup)
     const made = await request<JobMade>(`/api/uploads/${upload.id}/keep`, { method: 'POST', body, signal })
     const done = await followJob(made.job, { signal, progress: (progress) => change(key, { progress }) })
+    if (sheet !== undefined && done.record !== null && done.known !== true) await keepSheet(done.record, sheet)
     change(key, { phase: 'kept', record: done.record, progress: null })
     refresh('/api/studies')
   })
@@ -138,10 +151,16 @@ export async function keepUpload(key: number, setup: string): Promise<void> {
   if (after?.phase === 'failed' || after?.phase === 'stopped') change(key, { phase: 'asking' })
 }
 
-function keepBody({ said, columns, look }: Upload, setup: string): KeepUpload {
+/** The run sheet lies with the record from its first day; what the study's sheet says later is another run. */
+async function keepSheet(record: string, content: AnsweredSheet): Promise<void> {
+  const body = { content, by: writer() === '' ? 'somebody' : writer(), why: 'filled in at the rig' }
+  await request(recordPaper(record, 'runSheet'), { method: 'PUT', body, headers: { 'if-match': '"0"' } })
+}
+
+function keepBody({ said, reading, look }: Upload, setup: string): KeepUpload {
   const { sample, replicate, mountedBy, ballSet } = said
   return {
-    channels: Object.keys(columns).length === 0 ? undefined : { columns },
+    channels: isSilent(reading) ? undefined : reading,
     setup,
     sample: sample.trim() === '' ? undefined : sample.trim(),
     replicate: replicate ?? undefined,

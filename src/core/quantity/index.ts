@@ -1,5 +1,7 @@
 export { type Dimension, dimensions } from './dimension.ts'
-export { type FormulaIn, type FormulaQuantity, formulaIn, measures, type ReadFormula } from './expression/formulaIn.ts'
+export { type AnyQuantity, type AnyUnit, anyUnit, readAnyQuantity } from './expression/anyQuantity.ts'
+export { sameUnits, unitInWords } from './expression/expressionUnits.ts'
+export { type FormulaIn, type FormulaQuantity, formulaIn, type ReadFormula } from './expression/formulaIn.ts'
 export type { ExpressionFault } from './expression/node.ts'
 export { foldName } from './expression/tokens.ts'
 export { foldUnit } from './foldUnit.ts'

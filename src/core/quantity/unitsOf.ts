@@ -42,7 +42,8 @@ export function unitsOf(text: string): readonly Unit[] {
   return readings
 }
 
-function product(factors: readonly UnitFactor[]): number {
+/** The factor of a whole unit. */
+export function product(factors: readonly UnitFactor[]): number {
   // Multiplying what stands above and below the line apart keeps powers of ten exact.
   let above = 1
   let below = 1
@@ -86,7 +87,8 @@ function rotations(text: string, factor: number): Unit[] {
 
 const raised: Readonly<Record<number, string>> = { 1: '', 2: '²', 3: '³', 4: '⁴' }
 
-function printFactors(factors: readonly UnitFactor[]): string {
+/** A unit as we write it. */
+export function printFactors(factors: readonly UnitFactor[]): string {
   const side = (sign: 1 | -1): string[] =>
     factors
       .filter(({ exponent, symbol }) => exponent * sign > 0 && symbol !== '1')

@@ -7,7 +7,7 @@ import { parseExpression } from './parseExpression.ts'
 /** A quantity that a formula may use. */
 export interface FormulaQuantity {
   readonly name: string
-  readonly dimension: Dimension
+  readonly exponents: Exponents
 }
 
 /** A formula that is ready to be computed in SI. */
@@ -34,7 +34,7 @@ export function formulaIn(text: string, quantities: readonly FormulaQuantity[]):
   if (!parsed.ok) return parsed
   const units = expressionUnits(
     parsed.root,
-    quantities.map(({ dimension }) => exponentsOf(dimension)),
+    quantities.map(({ exponents }) => exponents),
   )
   if (!units.ok) {
     return { ok: false, fault: { at: 1, what: units.what, mend: 'Check the formula and the units of its quantities.' } }
@@ -50,13 +50,6 @@ export function formulaIn(text: string, quantities: readonly FormulaQuantity[]):
     },
   }
 }
-
-/** True where a dimension is what a formula comes out in. */
-export const measures = (exponents: Exponents, dimension: Dimension): boolean =>
-  sameUnits(exponents, exponentsOf(dimension))
-
-/** A count is a plain number. */
-const exponentsOf = (dimension: Dimension): Exponents => dimensionTable[dimension].exponents[0] ?? [0, 0, 0, 0, 0]
 
 /** Names in the order in which they are tried: an energy is written as a torque, a rate as a frequency. */
 const named: readonly Dimension[] = [
@@ -76,4 +69,7 @@ const named: readonly Dimension[] = [
 ]
 
 const dimensionWith = (exponents: Exponents): Dimension | null =>
-  named.find((dimension) => measures(exponents, dimension)) ?? null
+  named.find((dimension) => {
+    const [of] = dimensionTable[dimension].exponents
+    return of !== undefined && sameUnits(exponents, of)
+  }) ?? null

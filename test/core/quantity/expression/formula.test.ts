@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { compileExpression } from '../../../../src/core/quantity/expression/compileExpression.ts'
 import { parseExpression } from '../../../../src/core/quantity/expression/parseExpression.ts'
-import { formulaIn, measures } from '../../../../src/core/quantity/index.ts'
+import { formulaIn, readAnyQuantity, sameUnits } from '../../../../src/core/quantity/index.ts'
 
 const value = (text: string, given: Readonly<Record<string, number>> = {}): number => {
   const parsed = parseExpression(text, Object.keys(given))
@@ -72,11 +72,11 @@ describe('what is wrong, where, and what would mend it', () => {
 
 describe('units of a formula', () => {
   const quantities = [
-    { name: 'M', dimension: 'torque' },
-    { name: 'F', dimension: 'force' },
-    { name: 'r', dimension: 'length' },
-    { name: 'Ω', dimension: 'angularVelocity' },
-    { name: 'η', dimension: 'viscosity' },
+    { name: 'M', exponents: [2, 1, -2, 0, 0] },
+    { name: 'F', exponents: [1, 1, -2, 0, 0] },
+    { name: 'r', exponents: [1, 0, 0, 0, 0] },
+    { name: 'Ω', exponents: [0, 0, -1, 0, 1] },
+    { name: 'η', exponents: [-1, 1, -1, 0, 0] },
   ] as const
   const unit = (text: string): string => {
     const read = formulaIn(text, quantities)
@@ -100,10 +100,9 @@ describe('units of a formula', () => {
     expect(unit(text)).toBe(want.replace('kg·m²', 'm²·kg').replace('kg·m/', 'm·kg/'))
   })
 
-  test('a formula measures what its unit says', () => {
-    const read = formulaIn('F/r²', quantities)
-    expect(read.ok && measures(read.formula.exponents, 'pressure')).toBe(true)
-    expect(read.ok && measures(read.formula.exponents, 'force')).toBe(false)
+  test('radians make no difference of unit', () => {
+    const read = formulaIn('Ω', quantities)
+    expect(read.ok && sameUnits(read.formula.exponents, [0, 0, -1, 0, 0])).toBe(true)
   })
 })
 
@@ -125,4 +124,29 @@ test('random sums and products agree with plain arithmetic', () => {
       expect(value('a*b + c - a/(1 + b^2)', { a, b, c })).toBe(a * b + c - a / (1 + b ** 2))
     }),
   )
+})
+
+describe('quantities of any unit', () => {
+  test.for([
+    ['1.5 mN·m', 1.5e-3, [2, 1, -2, 0, 0]],
+    ['2e-6 mm³/(N·m)', 2e-15, [1, -1, 2, 0, 0]],
+    ['23 °C', 296.15, [0, 0, 0, 1, 0]],
+    ['0.3 K', 0.3, [0, 0, 0, 1, 0]],
+    ['0.5 %', 0.005, [0, 0, 0, 0, 0]],
+    ['0.12', 0.12, [0, 0, 0, 0, 0]],
+    ['20 1/GPa', 2e-8, [1, -1, 2, 0, 0]],
+  ] as const)('%s is %d in SI', ([text, value, exponents]) => {
+    const read = readAnyQuantity(text)
+    expect(read).toMatchObject({ ok: true, unit: { exponents: [...exponents] } })
+    expect(read.ok ? read.value / value : 0).toBeCloseTo(1, 12)
+  })
+
+  test.for([
+    ['100 1/min', 'rpm'],
+    ['3 foot-candles', 'not known'],
+    ['N', 'does not begin with a number'],
+  ] as const)('%s is refused: %s', ([text, words]) => {
+    const read = readAnyQuantity(text)
+    expect(read.ok ? '' : `${read.what} ${read.mend}`).toContain(words)
+  })
 })

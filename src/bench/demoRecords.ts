@@ -27,7 +27,8 @@ export const demoRecords: readonly DemoRecord[] = [
   oats('oat-drink-creamy', 'The creamy rival: lower when slow, its minimum at a lower speed.'),
 ]
 
-const examples = fileURLToPath(new URL('../../examples', import.meta.url))
+/** Folder of the scenarios. */
+export const examplesFolder = fileURLToPath(new URL('../../examples', import.meta.url))
 
 /** The files of one demo record. */
 export interface DemoFiles {
@@ -39,7 +40,7 @@ export interface DemoFiles {
 }
 
 /** Where they lie; `folder` holds the scenarios. */
-export function demoFiles({ scenario, name }: DemoRecord, folder = examples): DemoFiles {
+export function demoFiles({ scenario, name }: DemoRecord, folder = examplesFolder): DemoFiles {
   const stem = join(folder, scenario, name)
   return { run: `${stem}.run.yaml`, record: `${stem}.csv`, setup: `${stem}.setup.yaml`, truth: `${stem}.truth.json` }
 }

@@ -11,6 +11,7 @@ export function processScreen(): Screen {
     width: Math.max(40, stdout.columns ?? (Number.parseInt(env.COLUMNS ?? '', 10) || 80)),
     colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
     unicode: hasUnicode(env),
+    terminal: stdout.isTTY === true,
     watched: stderr.isTTY === true && env.TERM !== 'dumb',
   }
 }

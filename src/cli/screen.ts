@@ -10,6 +10,8 @@ export interface Screen {
   readonly colour: boolean
   /** Can it show more than ASCII? */
   readonly unicode: boolean
+  /** Does standard output go to a terminal, where somebody sits? */
+  readonly terminal?: boolean
   /** Is somebody watching standard error, so that progress makes sense? */
   readonly watched: boolean
 }

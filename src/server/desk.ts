@@ -10,8 +10,6 @@ export interface ServerDesk {
   readonly jobs: JobBoard
   readonly uploads: UploadArea
   readonly columns: ColumnShelf
-  /** Invented data that came with the program. */
-  readonly demo: boolean
   /** Ends when the server closes: whatever waits for news lets go then. */
   readonly closing: AbortSignal
 }

@@ -17,7 +17,6 @@ export interface ServerArgs {
   readonly port: number
   /** Folder of the built page. */
   readonly page: string
-  readonly demo: boolean
   /** Threads for jobs; those of the machine, but for one, where it is left out. */
   readonly threads?: number
   readonly onFault: (error: unknown) => void
@@ -34,7 +33,7 @@ export interface Running {
 
 /** Opens a lab and serves the bench on it, on the loopback addresses alone. */
 export async function startServer(args: ServerArgs, outside: Outside): Promise<Outcome<Running>> {
-  const { call, demo, page, onFault, threads = Math.max(1, availableParallelism() - 1) } = args
+  const { call, page, onFault, threads = Math.max(1, availableParallelism() - 1) } = args
   const held = await holdLab(call, outside)
   if (!held.ok) return held
   const pool = new TaskPool(call, { program: outside.program, threads })
@@ -42,7 +41,7 @@ export async function startServer(args: ServerArgs, outside: Outside): Promise<O
   const closing = new AbortController()
   const uploads = new UploadArea(held.value.lab)
   const columns = new ColumnShelf(pool)
-  const desk = { held: held.value, pool, jobs, uploads, columns, demo, closing: closing.signal }
+  const desk = { held: held.value, pool, jobs, uploads, columns, closing: closing.signal }
   let port = args.port
   const app = appOf({ desk, page, port: () => port, onFault })
   const letGo = async (): Promise<void> => {

@@ -1,4 +1,5 @@
 export { bodiesUsed } from './bodiesUsed.ts'
+export { demoLab, isDemo } from './demoLab.ts'
 export { type StepDetail, stepDetail, stretchesOf, turnsOf } from './detail/recordDetail.ts'
 export {
   labGlance,

@@ -1,5 +1,6 @@
 import { type CoverageMark, coverRun } from './coverRun.ts'
 import { coverStickSlip, stickSlipGroups } from './stickSlip/coverStickSlip.ts'
+import { coverWear, wearGroups } from './wear/coverWear.ts'
 
 /** One study of coverage: what it is called, the rows of its table in order, and one draw of it. */
 export interface CoverageKind {
@@ -25,6 +26,7 @@ export const coverageKinds = {
     cover: coverRun,
   },
   'stick-slip': { groups: stickSlipGroups, cover: coverStickSlip },
+  wear: { groups: wearGroups, cover: coverWear },
 } as const satisfies Readonly<Record<string, CoverageKind>>
 
 /** Name of one study. */

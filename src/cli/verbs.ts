@@ -3,18 +3,24 @@ import type { Verb } from './verb.ts'
 import { addVerb } from './verbs/add.ts'
 import { amendVerb } from './verbs/amend.ts'
 import { backupVerb } from './verbs/backup.ts'
+import { breakawayVerb } from './verbs/breakaway.ts'
 import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
 import { demoVerb } from './verbs/demo.ts'
 import { exportVerb } from './verbs/export.ts'
 import { fitVerb } from './verbs/fit.ts'
+import { holdVerb } from './verbs/hold.ts'
 import { importVerb } from './verbs/import.ts'
 import { labVerb } from './verbs/lab.ts'
 import { listVerb } from './verbs/list.ts'
+import { loopVerb } from './verbs/loop.ts'
+import { materialVerb } from './verbs/material.ts'
 import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
 import { reportVerb } from './verbs/report.ts'
 import { restoreVerb } from './verbs/restore.ts'
+import { runInVerb } from './verbs/runIn.ts'
+import { seriesVerb } from './verbs/series.ts'
 import { serveVerb } from './verbs/serve.ts'
 import { setupVerb } from './verbs/setup.ts'
 import { showVerb } from './verbs/show.ts'
@@ -22,15 +28,23 @@ import { simulateVerb } from './verbs/simulate.ts'
 import { stickSlipVerb } from './verbs/stickSlip.ts'
 import { verifyVerb } from './verbs/verify.ts'
 import { watchVerb } from './verbs/watch.ts'
+import { wearVerb } from './verbs/wear.ts'
 
 /** In the order in which a newcomer meets them. */
 export const allVerbs: readonly Verb[] = [
   demoVerb,
   planVerb,
+  materialVerb,
   setupVerb,
   reduceVerb,
   fitVerb,
+  breakawayVerb,
+  holdVerb,
+  runInVerb,
+  loopVerb,
+  seriesVerb,
   stickSlipVerb,
+  wearVerb,
   labVerb,
   addVerb,
   watchVerb,

@@ -28,6 +28,8 @@ export interface GapWear {
     /** Warming that nobody sees which would feign the whole depth. */
     readonly feignedBy: Kelvin
   }
+  /** Depth along the way, thermal growth taken off; at most a hundred places. */
+  readonly course: readonly { readonly distance: Metre; readonly depth: Metre }[]
   /** True where the depth stands clear of its own uncertainty, of that of the drift and of one kelvin that nobody saw. */
   readonly clear: boolean
 }
@@ -36,8 +38,11 @@ export interface GapWear {
 const usualGrowth = { value: 1.5e-6, uncertainty: 0.5e-6 / Math.sqrt(3) } as const
 /** A sensor near the contact does not see what the shaft does; so much must not explain the depth. */
 const unseenWarming: Kelvin = 1
-/** Rows are averaged into no more than so many blocks. */
-const mostBlocks = 2000
+/**
+ * Rows are averaged into no more than so many blocks. Many more, and noise of several memories is no longer of first order; many fewer,
+ * and the run-out of the turn is lost in them.
+ */
+const mostBlocks = 600
 const fewestBlocks = 16
 
 /**
@@ -48,17 +53,16 @@ export function gapWear(record: ReducedChannels, distance: Metre): GapWear | und
   const { setup } = record
   const blocks = blockMeans(record)
   if (blocks === undefined || blocks.gap.length < fewestBlocks || !(distance > 0)) return undefined
-  const { gap, path, temperature, columns } = blocks
+  const { gap, path, root, whole, temperature, columns } = blocks
   const growth = setup.worn?.growthPerKelvin ?? usualGrowth.value
   const growthUncertainty =
     setup.worn?.growthPerKelvin === undefined ? usualGrowth.uncertainty : (setup.worn.growthUncertainty ?? 0)
   const warm = temperature === undefined ? undefined : smoothed(temperature)
   const level = warm === undefined ? gap : gap.map((value, i) => value + growth * (warm[i] - warm[0]))
-  const whole = path[path.length - 1]
   const regressors = [
     new Float64Array(gap.length).fill(1),
     path.map((s) => s / whole),
-    path.map((s) => Math.sqrt(s / whole)),
+    root.map((r) => r / Math.sqrt(whole)),
     ...columns,
   ]
   const products = laggedProducts([...regressors, level.map((value) => (value - level[0]) * 1e6)])
@@ -84,13 +88,33 @@ export function gapWear(record: ReducedChannels, distance: Metre): GapWear | und
       uncertainty,
       feignedBy: value / growth,
     },
+    course: courseOf(path, withoutTurn(level, columns, fit.coefficients.subarray(3))),
     clear: depth.low - 2 * uncertainty > growth * unseenWarming,
   }
 }
 
+/** Less the run-out of the turn; coefficients are in µm. */
+const withoutTurn = (level: Float64Array, columns: readonly Float64Array[], run: ArrayLike<number>): Float64Array =>
+  level.map((value, i) => columns.reduce((left, column, k) => left - 1e-6 * run[k] * column[i], value))
+
+const mostPlaces = 100
+
+function courseOf(path: Float64Array, level: Float64Array): GapWear['course'] {
+  const size = Math.ceil(path.length / mostPlaces)
+  const mean = (values: Float64Array): number => values.reduce((a, b) => a + b, 0) / values.length
+  const first = mean(level.subarray(0, size))
+  return Array.from({ length: Math.floor(path.length / size) }, (_, i) => ({
+    distance: mean(path.subarray(i * size, (i + 1) * size)),
+    depth: first - mean(level.subarray(i * size, (i + 1) * size)),
+  }))
+}
+
 interface Blocks {
   readonly gap: Float64Array
+  /** Distance and its root, averaged like the rows, and the whole distance. */
   readonly path: Float64Array
+  readonly root: Float64Array
+  readonly whole: Metre
   readonly temperature: Float64Array | undefined
   /** cos and sin of the angle, averaged like the rows; empty where there is less than a turn. */
   readonly columns: readonly Float64Array[]
@@ -105,7 +129,7 @@ function blockMeans({ channels, setup, reduction }: ReducedChannels): Blocks | u
   const size = Math.max(1, Math.ceil(rows / mostBlocks))
   const count = Math.floor(rows / size)
   const hasTemperature = channels.names.includes('temperature')
-  const means = [0, 1, 2, 3, 4].map(() => new Float64Array(count))
+  const means = [0, 1, 2, 3, 4, 5].map(() => new Float64Array(count))
   let at = 0
   let path = 0
   let turned = 0
@@ -119,6 +143,7 @@ function blockMeans({ channels, setup, reduction }: ReducedChannels): Blocks | u
         turned += part
         means[0][block] += (gap?.[i] ?? Number.NaN) / size
         means[1][block] += path / size
+        means[5][block] += Math.sqrt(path) / size
         means[2][block] += (temperature?.[i] ?? 0) / size
         means[3][block] += Math.cos(angle[i]) / size
         means[4][block] += Math.sin(angle[i]) / size
@@ -129,6 +154,8 @@ function blockMeans({ channels, setup, reduction }: ReducedChannels): Blocks | u
   return {
     gap: means[0],
     path: means[1],
+    root: means[5],
+    whole: path,
     temperature: hasTemperature && !means[2].some(Number.isNaN) ? means[2] : undefined,
     columns: turned > 3 * Math.PI ? [means[3], means[4]] : [],
   }

@@ -27,6 +27,8 @@ export interface RecordWear {
   readonly gap: (GapWear & { readonly asIfBalls: SunkWear }) | null
   readonly rates: readonly WearRate[]
   readonly pressure: readonly PressureStep[]
+  /** What the pressure rests on: scars that were read, or the gap as if the upper bodies alone had worn. */
+  readonly pressureFrom: 'scars' | 'gap' | null
   readonly moved: MovedByWear
   readonly sentences: readonly string[]
   readonly remarks: readonly Remark[]
@@ -47,7 +49,7 @@ export function recordWear(record: ReducedChannels, sphere: SphereOnFlat | undef
   const track = trackOf(record)
   const seen = gapWear(record, slid.distance)
   const gap = seen === undefined ? null : { ...seen, asIfBalls: sunkWear(fixture, seen.depth) }
-  const final = finalScar(record, { balls, sphere, slid })
+  const final = finalScar(record, { balls, gap, sphere, slid })
   const speeds = new Map<number, MetrePerSecond>(reduction.points.map((p) => [p.step, Math.abs(p.slidingSpeed)]))
   const pressure = final === undefined ? [] : pressureHistory(final, slid, speeds)
   const bare = {
@@ -57,6 +59,7 @@ export function recordWear(record: ReducedChannels, sphere: SphereOnFlat | undef
     gap,
     rates: ratesOf(record, { slid, balls, track, gap }),
     pressure,
+    pressureFrom: pressure.length === 0 ? null : balls === undefined ? ('gap' as const) : ('scars' as const),
     moved: movedByWear(pressure, final, { slid, points: reduction.points }),
   }
   return { ...bare, sentences: wearSentences(bare, setup), remarks: wearRemarks(bare) }
@@ -74,20 +77,26 @@ function trackOf({ setup: { worn = {}, fixture } }: ReducedChannels): TrackWear 
 
 function finalScar(
   { setup }: ReducedChannels,
-  { balls, sphere, slid }: { balls: ScarWear | undefined; sphere: SphereOnFlat | undefined; slid: SlidHistory },
+  { balls, gap, sphere, slid }: Omit<Lost, 'track'> & { readonly sphere: SphereOnFlat | undefined },
 ): FinalScar | undefined {
   const ballRadius = endRadiusOf(setup.fixture)
-  if (balls === undefined || sphere === undefined || ballRadius === null || !(slid.load > 0)) return undefined
-  const count = balls.scars.length
-  const { value, low, high } = balls.volume
+  if (sphere === undefined || ballRadius === null || !(slid.load > 0)) return undefined
+  const volume = balls === undefined ? (gap?.clear === true ? gap.asIfBalls.volume : undefined) : perContact(balls)
+  if (volume === undefined) return undefined
   return {
-    volume: { value: value / count, low: low / count, high: high / count },
+    volume,
     ballRadius,
     sphere,
     distanceBefore: setup.worn?.distanceBefore ?? 0,
     load: slid.load,
   }
 }
+
+const perContact = ({ volume: { value, low, high }, scars: { length } }: ScarWear): Interval => ({
+  value: value / length,
+  low: low / length,
+  high: high / length,
+})
 
 interface Lost {
   readonly slid: SlidHistory

@@ -60,12 +60,15 @@ function ballsInWords(balls: Bare['balls']): string {
 function gapInWords(gap: Bare['gap']): string {
   if (gap === null) return ''
   const { depth, drift } = gap
+  if (!(depth.low > 0)) {
+    return `The gap tells no wear: it moved by ${length(-depth.value)} (95 % ${length(-depth.high)} to ${length(-depth.low)}, own part alone).`
+  }
   const seen = `The gap fell by ${length(depth.value)} (95 % ${length(depth.low)} to ${length(depth.high)}, own part alone)`
   const growth = `${(drift.growth * 1e6).toPrecision(2)} µm/K${drift.from === 'usual' ? ', as usual' : ''}`
   const taken =
     drift.warming === null
       ? `no temperature channel tells how much of that is growth of shaft and fixture (${growth})`
-      : `${length(Math.abs(drift.depth))} of growth were taken ${drift.depth < 0 ? 'on' : 'off'} for ${drift.warming.toFixed(2)} K (${growth})`
+      : `${length(Math.abs(drift.depth))} of growth were ${drift.depth < 0 ? 'added' : 'taken off'} for ${Number(drift.warming.toPrecision(2))} K of warming (${growth})`
   const clear = gap.clear
     ? 'it stands clear of the drift'
     : `a warming of ${Math.abs(drift.feignedBy).toPrecision(2)} K that the sensor does not see would feign it, so it is no proof of wear`
@@ -79,7 +82,7 @@ const verdicts = {
   cannotTell: 'Whether wear moved the pressure during the sweep cannot be told.',
 } as const
 
-function movedInWords({ moved, pressure: history }: Bare): string {
+function movedInWords({ moved, pressure: history, pressureFrom }: Bare): string {
   const { verdict, boundary, repeats } = moved
   const first = history[0]
   const last = history[history.length - 1]
@@ -88,9 +91,9 @@ function movedInWords({ moved, pressure: history }: Bare): string {
       ? ''
       : ` At ${repeats.pairs === 1 ? 'the speed that comes' : `the ${repeats.pairs} speeds that come`} twice friction was later ${repeats.ratio.value.toFixed(3)} times (95 % ${repeats.ratio.low.toFixed(3)} to ${repeats.ratio.high.toFixed(3)}) what it was before.`
   if (first === undefined || last === undefined || moved.pressure === null) {
-    return `${verdicts[verdict]} It needs scars under "worn:" and the moduli of both bodies.${repeated}`
+    return `${verdicts[verdict]} It needs scars, or a gap that stands clear of drift, and the moduli of both bodies.${repeated}`
   }
-  const fall = `Mean pressure: ${pressure(last.ifFresh)} fresh, ${pressure(first.pressure.value)} in step ${first.step}, ${pressure(last.pressure.value)} in step ${last.step} (95 % ${pressure(last.pressure.low)} to ${pressure(last.pressure.high)}), if wear goes with load and distance.`
+  const fall = `Mean pressure: ${pressure(last.ifFresh)} fresh, ${pressure(first.pressure.value)} in step ${first.step}, ${pressure(last.pressure.value)} in step ${last.step} (95 % ${pressure(last.pressure.low)} to ${pressure(last.pressure.high)}), if wear goes with load and distance${pressureFrom === 'gap' ? ' and the gap tells the balls alone' : ''}.`
   const shifted =
     verdict === 'no' || boundary === null
       ? ''
@@ -140,7 +143,7 @@ export function wearRemarks({ balls, gap, moved }: Bare): readonly Remark[] {
       next: 'Take a profile through the scar, or look for debris that rounds its edge.',
     })
   }
-  if (gap !== null && !gap.clear) {
+  if (gap !== null && gap.depth.low > 0 && !gap.clear) {
     remarks.push({
       kind: 'wearMayBeDrift',
       seen: gap.depth.value,

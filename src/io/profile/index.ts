@@ -1,0 +1,1 @@
+export { type Profile, type ProfileProblemKind, readProfile } from './readProfile.ts'

@@ -1,3 +1,4 @@
+import '../acts.css'
 import './lab.css'
 import type { ReactNode } from 'react'
 import { useKept } from '../../api/kept.ts'

@@ -1,3 +1,4 @@
+import '../acts.css'
 import './read.css'
 import { type ReactNode, useState } from 'react'
 import { studyPaper, usePaper } from '../../api/usePaper.ts'

@@ -58,7 +58,7 @@ function LackingRow({ item: { state, item, text, note, setup }, record, said, ke
   return (
     <li className={state}>
       <b>{item}</b> <span className="quiet">{state === 'partly' ? 'in part' : 'lacking'}</span>
-      <p>{text}</p>
+      <p>{text.replaceAll(/ in the note “\w+” of the report/g, '')}</p>
       <p>
         {setup.length > 0 && (
           <Link to={{ station: 'read', rest: [record.slice(0, 12)], search: { setup: setup[0] } }}>

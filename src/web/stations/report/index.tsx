@@ -1,3 +1,4 @@
+import '../acts.css'
 import './report.css'
 import type { ReactNode } from 'react'
 import { go } from '../../frame/address.ts'
@@ -65,7 +66,6 @@ function Paper({
         )}
       </div>
       <aside className="report-side no-print" aria-label="Beside the report">
-        <LackingList items={page.items} study={study.id} record={record.id} />
         <h3>Take it along</h3>
         <TakeFile
           address={`/api/records/${record.id}/report.pdf`}
@@ -80,6 +80,7 @@ function Paper({
           doing="Packing raw bytes, setups, results and checksums"
         />
         <VerifyPart record={record.id} />
+        <LackingList items={page.items} study={study.id} record={record.id} />
       </aside>
     </div>
   )

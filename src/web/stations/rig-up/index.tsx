@@ -1,3 +1,4 @@
+import '../acts.css'
 import './rig-up.css'
 import type { ReactNode } from 'react'
 import { spokenTime } from '../../../core/plan/index.ts'
@@ -29,6 +30,12 @@ export default function RigUp({ study, question, rest }: StationProps): ReactNod
   }
   return (
     <>
+      {question.version === 0 && (
+        <p className="notice no-print">
+          Nobody has asked this study’s question yet, so this sheet is one of defaults.{' '}
+          <Link to={{ station: 'plan' }}>Settle the plan</Link> before anything is mounted.
+        </p>
+      )}
       <div className="two-columns rig-up no-print">
         <Overview hold={hold} open={rest[0]} />
         <OneStep hold={hold} open={rest[0]} />

@@ -14,7 +14,7 @@ import { tilesOf } from '../strip/fetchTile.ts'
 import { Strip } from '../strip/Strip.tsx'
 import type { StepWindow } from '../strip/WindowHandles.tsx'
 import { LinkedCurve } from './LinkedCurve.tsx'
-import { MissingSetup } from './MissingSetup.tsx'
+import { ChangeSetup, MissingSetup } from './MissingSetup.tsx'
 import { RemarkList } from './RemarkList.tsx'
 import { StepPart } from './StepPart.tsx'
 import { TurnsPart } from './TurnsPart.tsx'
@@ -53,7 +53,7 @@ type Answered = RecordPageProps & { readonly answer: RecordAnswer }
 const Unreduced = ({ answer, study }: Answered): ReactNode => (
   <>
     <h3>{answer.record.name}</h3>
-    <MissingSetup answer={answer} study={study} />
+    <MissingSetup answer={answer} study={study.id} />
   </>
 )
 
@@ -92,7 +92,10 @@ function Reduced({
   return (
     <div className="two-columns">
       <div className="record-words">
-        <Facts answer={answer} result={result} />
+        <Facts answer={answer} result={result} changing={search.setup !== undefined} />
+        {search.setup !== undefined && (
+          <ChangeSetup answer={answer} done={() => go({ search: { setup: null } }, 'replace')} />
+        )}
         <p className="say">
           {window.sentence} {window.plateau.sentence}
         </p>
@@ -162,13 +165,14 @@ function curveData({ record, setup }: RecordAnswer, { points, curve, window }: R
   return { title: `Friction against sliding speed: ${record.name}`, points, curve, window, regimes }
 }
 
-function Facts({
-  answer: { record, setup },
-  result,
-}: {
+interface FactsProps {
   readonly answer: RecordAnswer
   readonly result: RecordResult
-}): ReactNode {
+  /** Its setup lies open below. */
+  readonly changing: boolean
+}
+
+function Facts({ answer: { record, setup }, result, changing }: FactsProps): ReactNode {
   const { sample, replicate, mountedBy, ballSet, day } = record
   const facts = [
     sample === null ? [] : [`sample ${sample}${replicate === null ? '' : `, replicate ${replicate}`}`],
@@ -181,7 +185,15 @@ function Facts({
   return (
     <>
       <h3>{record.name}</h3>
-      <p className="quiet">{facts.join(' · ')}</p>
+      <p className="quiet">
+        {facts.join(' · ')}
+        {setup !== null && !changing && (
+          <>
+            {' · '}
+            <Link to={{ search: { setup: 'text' } }}>its setup</Link>
+          </>
+        )}
+      </p>
     </>
   )
 }

@@ -12,12 +12,14 @@ interface SetupPartProps {
   readonly question: object | null
   readonly text: string
   readonly stand: SetupStand
+  /** The text lies open from the beginning. */
+  readonly open?: boolean
 }
 
 /** With which setup the dropped files were measured: that of the plan, that of an earlier record, or a text. */
-export function SetupPart({ study, question, text, stand }: SetupPartProps): ReactNode {
+export function SetupPart({ study, question, text, stand, open: begin = false }: SetupPartProps): ReactNode {
   const { value } = useKept<SetupsAnswer>('/api/setups')
-  const [open, setOpen] = useState(false)
+  const [open, setOpen] = useState(begin)
   const [refusal, setRefusal] = useState<Refusal>()
   const setups = value?.setups ?? []
   const chosen = setups.find((one) => one.text === text)
@@ -34,7 +36,7 @@ export function SetupPart({ study, question, text, stand }: SetupPartProps): Rea
   }
   return (
     <section className="setup-part" aria-labelledby="setup-part">
-      <h3 id="setup-part">Setup of these files</h3>
+      <h3 id="setup-part">Setup</h3>
       <p>
         {stand.state === 'sound' ? setupInWords(stand.checked.setup) : <Stand stand={stand} />}
         {'. '}

@@ -94,11 +94,14 @@ if (unknown.length > 0) {
   process.exit(2)
 }
 const chosen = chores.filter(({ name }) => wanted.length === 0 || wanted.includes(name))
-// With Debian's packages at hand the store is tested on a real PostgreSQL; elsewhere the tests say why they leave it out.
+// With Debian's packages at hand the store is tested on a real PostgreSQL and the pages in a real Chromium; elsewhere the tests say why they leave it out.
 if (chosen.some(({ name }) => name === 'tests')) {
   const postgres = spawnSync('node', ['scripts/postgresForTests.ts', '--install'], { encoding: 'utf8' })
   if (postgres.status === 0) process.env.KUFE_TEST_POSTGRES = 'required'
   else say(`PostgreSQL is left out: ${postgres.stderr.trim() || postgres.stdout.trim()}`)
+  const chromium = spawnSync('node', ['scripts/chromiumForTests.ts', '--install'], { encoding: 'utf8' })
+  if (chromium.status === 0) process.env.KUFE_TEST_CHROMIUM = 'required'
+  else say(`The browser is left out: ${chromium.stderr.trim() || chromium.stdout.trim()}`)
 }
 say(`Running ${chosen.map(({ name }) => name).join(', ')} …`)
 const results = [

@@ -1,36 +1,15 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { type Browser, chromium, type Page } from 'playwright-core'
-
-/** Where distributions put it; an environment variable names another. */
-const places = [
-  process.env.KUFE_TEST_CHROMIUM,
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-]
+import { chromiumFlags, chromiumProgram } from '../../scripts/chromiumForTests.ts'
 
 /** Why a test in a browser is left out, or nothing where one is there. */
-export const noBrowser = places.some((place) => place !== undefined && existsSync(place))
-  ? undefined
-  : 'no Chromium on this machine'
+export const noBrowser =
+  chromiumProgram() === undefined ? 'Chromium is not installed (Debian: apt-get install chromium)' : undefined
 
 /** A real Chromium without a window, that looks for nothing on its own. */
-export function startBrowser(): Promise<Browser> {
-  const executablePath = places.find((place) => place !== undefined && existsSync(place))
-  return chromium.launch({
-    executablePath,
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  })
-}
+export const startBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: chromiumProgram(), args: [...chromiumFlags] })
 
 export interface OpenPage {
   readonly page: Page

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
-import { fillFromTables, type Plan, planOf } from '../../core/plan/index.ts'
+import { fillFromTables, type OwnThings, type Plan, planOf } from '../../core/plan/index.ts'
 import { done, failed, type Outcome, type Problem, type Sha256 } from '../../core/terms/index.ts'
 import { readQuestion } from '../../io/index.ts'
 import { fileProblem } from '../fileProblem.ts'
@@ -14,8 +14,8 @@ export interface PlannedFile {
   readonly taken: readonly string[]
 }
 
-/** Reads a question file, closes its gaps from the tables, and plans; all problems at once. */
-export async function planFile(file: string): Promise<Outcome<PlannedFile>> {
+/** Reads a question file, closes its gaps from the tables and what people keep of their own, and plans; all problems at once. */
+export async function planFile(file: string, own?: OwnThings): Promise<Outcome<PlannedFile>> {
   let text: string
   try {
     text = await readFile(file, 'utf8')
@@ -25,7 +25,7 @@ export async function planFile(file: string): Promise<Outcome<PlannedFile>> {
   const name = basename(file)
   const read = readQuestion(text, name)
   if (!read.ok) return read
-  const filled = fillFromTables(read.value.question)
+  const filled = fillFromTables(read.value.question, own)
   if (!filled.ok) return failed(...filled.problems.map((problem) => inFile(problem, name)))
   const plan = planOf(filled.value.question)
   if (!plan.ok) return failed(...plan.problems.map((problem) => inFile(problem, name)))

@@ -115,7 +115,7 @@ export function historyInWords(entries: readonly HistoryEntry[]): string {
 }
 
 const whatInWords = ({ what, kind, id, version }: HistoryEntry): string =>
-  `${what} ${kind} ${/^[0-9a-f]{64}$/.test(id) ? shortId(id) : id}${version === null || version === 1 ? '' : `, version ${version}`}`
+  `${what} ${kind} ${id.replace(/[0-9a-f]{64}/, shortId)}${version === null || version === 1 ? '' : `, version ${version}`}`
 
 /** UTC to the second. */
 export const instantInWords = (at: string): string => `${at.slice(0, 10)} ${at.slice(11, 19)} UTC`

@@ -1,4 +1,4 @@
-import { type CheckedSetup, fixtureInWords } from '../../bench/index.ts'
+import { type CheckedSetup, type FilledSetup, fixtureInWords } from '../../bench/index.ts'
 import { printQuantity } from '../../core/quantity/index.ts'
 import { schemaVersion } from '../../core/terms/index.ts'
 
@@ -35,4 +35,15 @@ export function setupWritten(starter: string, { out, json }: { readonly out?: st
   if (json === true) return `${JSON.stringify({ schemaVersion, file: out ?? null, setup: starter }, null, 2)}\n`
   if (out === undefined) return starter
   return `Wrote ${out}. Put in your own values, then: kufe setup --check ${out}\n`
+}
+
+/** A filled setup itself, or where it was written and what was taken over. */
+export function filledInWords(
+  { text, taken }: FilledSetup,
+  { out, json }: { readonly out?: string; readonly json?: true },
+): string {
+  if (json === true) return `${JSON.stringify({ schemaVersion, file: out ?? null, taken, setup: text }, null, 2)}\n`
+  if (out === undefined) return text
+  const told = taken.length === 0 ? ['Nothing was lacking that a table knows.'] : taken
+  return `Wrote ${out}.\n${told.map((sentence) => `  ${sentence}\n`).join('')}`
 }

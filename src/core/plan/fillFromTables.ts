@@ -10,7 +10,7 @@ import {
   withOwnMaterials,
 } from '../material/index.ts'
 import { printQuantity } from '../quantity/index.ts'
-import { done, failed, type Outcome, type Problem, type SurfaceSpec } from '../terms/index.ts'
+import { done, failed, type Outcome, type Problem, type Setup, type SurfaceSpec } from '../terms/index.ts'
 import type { BodyBears, BodyHeat, PlanQuestion, QuestionFlow } from './question.ts'
 
 /** A question with gaps closed from the tables of bodies and liquids, and what was taken from there. */
@@ -47,6 +47,24 @@ export function fillFromTables(question: PlanQuestion, own: OwnThings = nothingO
 function heatOf({ heat }: PlanQuestion, upper?: BodyHeat, lower?: BodyHeat): Pick<PlanQuestion, 'heat'> {
   const known = { ...(upper === undefined ? {} : { upper }), ...(lower === undefined ? {} : { lower }), ...heat }
   return Object.keys(known).length === 0 ? {} : { heat: known }
+}
+
+/** Pair and liquid of a setup with gaps closed by their names, as `fillFromTables` does for a question. */
+export function fillPair(
+  { pair, liquid, run }: Pick<Setup, 'pair' | 'liquid' | 'run'>,
+  own: OwnThings = nothingOwn,
+): Outcome<Pick<Setup, 'pair' | 'liquid'> & { readonly taken: readonly string[] }> {
+  const table = withOwnMaterials(own.materials)
+  if (!table.ok) return table
+  const taken: string[] = []
+  const known = { bears: { yieldStrength: 0, flexuralStrength: 0 }, table: table.value, taken }
+  const filled = filledLiquid({ liquid, run }, own.liquids, taken)
+  if (!filled.ok) return filled
+  return done({
+    pair: { upper: filledBody(pair.upper, known).surface, lower: filledBody(pair.lower, known).surface },
+    ...(liquid === undefined ? {} : { liquid: filled.value.liquid ?? liquid }),
+    taken,
+  })
 }
 
 /** What people keep of their own beside the built-in tables. */
@@ -94,7 +112,7 @@ function filledBody(
 }
 
 function filledLiquid(
-  { liquid, run, pressureViscosity }: PlanQuestion,
+  { liquid, run, pressureViscosity }: Pick<PlanQuestion, 'liquid' | 'run' | 'pressureViscosity'>,
   own: readonly NamedRecipe[],
   taken: string[],
 ): Outcome<Partial<PlanQuestion>> {

@@ -7,7 +7,7 @@ export {
   equivalencePower,
   replicatesForEquivalence,
 } from './equivalence.ts'
-export { type FilledQuestion, fillFromTables, type OwnThings } from './fillFromTables.ts'
+export { type FilledQuestion, fillFromTables, fillPair, type OwnThings } from './fillFromTables.ts'
 export { type FlashAtFastest, flashAtFastest } from './flashAtFastest.ts'
 export { frictionAt, type PredictedFriction } from './frictionAt.ts'
 export { type FrictionLimits, frictionLimits } from './frictionLimits.ts'

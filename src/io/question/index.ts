@@ -1,3 +1,5 @@
 export { answeredSheet, readAnsweredSheet } from './answeredSheet.ts'
+export { questionJsonSchema } from './questionSchema.ts'
+export { questionTemplate } from './questionTemplate.ts'
 export { readAnswers } from './readAnswers.ts'
 export { type QuestionFile, readQuestion } from './readQuestion.ts'

@@ -17,7 +17,8 @@ export function setupJsonSchema(): Json {
   }
 }
 
-function keySchema(key: Key): Json {
+/** The schema of one key with all below it. */
+export function keySchema(key: Key): Json {
   switch (key.is) {
     case 'section':
       return sectionSchema(key)

@@ -1,4 +1,5 @@
 import type {
+  Conditions,
   Disturbances,
   Dwell,
   FrictionLaw,
@@ -31,8 +32,20 @@ export function assembleRun(values: RunValues, setup: Setup): VirtualRun {
     rig: rigOf(values, setup),
     sheet: sheetOf(values, setup),
     friction: lawOf(values),
+    conditions: conditionsOf(values, setup),
     disturbances: disturbancesOf(values),
     columns: usualColumns.filter((name) => !left.has(name)),
+  }
+}
+
+function conditionsOf(values: RunValues, setup: Setup): Conditions | undefined {
+  if (!values.has('conditions')) return undefined
+  const perKilo = 1000
+  return {
+    loadExponent: values.number('conditions.loadExponent', 0),
+    referenceForce: values.number('conditions.referenceForce', values.number('run.axialForce')),
+    activationEnergy: values.number('conditions.activationEnergy', 0) * perKilo,
+    referenceTemperature: values.number('conditions.referenceTemperature', setup.run.temperature ?? roomTemperature),
   }
 }
 
@@ -142,5 +155,11 @@ function disturbancesOf(values: RunValues): Disturbances {
       growth: of('growthPerKelvin'),
     })),
     runningIn: at('runningIn', (of) => ({ excess: of('excess'), distance: of('distance') })),
+    coatingFailure: at('coatingFailure', (of) => ({
+      distance: of('distance'),
+      width: of('width', 0),
+      friction: of('friction'),
+    })),
+    liquidChange: at('liquidChange', (of) => ({ share: of('share'), timeConstant: of('timeConstant') })),
   }
 }

@@ -164,5 +164,29 @@ export const disturbanceKeys: Section = {
         },
       },
     },
+    coatingFailure: {
+      is: 'section',
+      about: 'A coating that fails: friction rises to that of what lies below.',
+      keys: {
+        distance: {
+          ...needed(length('Sliding distance at which it begins to fail.', '12 m')),
+          range: { least: 0, most: 1e7 },
+        },
+        width: {
+          ...length('Further distance over which friction rises.', '1 m'),
+          range: { least: 0, most: 1e7 },
+          default: '0 m',
+        },
+        friction: share('Friction of what lies below.', '0.6'),
+      },
+    },
+    liquidChange: {
+      is: 'section',
+      about: 'A viscosity that changes with time: structure that breaks down, water that evaporates.',
+      keys: {
+        share: { ...share('Change in the end, below zero for thinner.', '-20 %'), range: { above: -1, most: 100 } },
+        timeConstant: { ...time('Time constant of it.', '300 s'), range: { above: 0, most: 1e7 } },
+      },
+    },
   },
 }

@@ -1,4 +1,5 @@
 export { inventedLine } from './assembleDialect.ts'
+export { type BreakawayRunFile, isBreakawayRun, readBreakawayRun } from './readBreakawayRun.ts'
 export { readVirtualRun, type VirtualRunFile } from './readVirtualRun.ts'
 export { recordColumns } from './recordColumns.ts'
 export { virtualRunTemplate } from './virtualRunTemplate.ts'

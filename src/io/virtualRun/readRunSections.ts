@@ -48,6 +48,10 @@ export function readRunSections(root: YAMLMap, spot: Spot, sections: OwnSections
   readSection(own, sections.keys, { ...spot, sections })
 }
 
+/** Reads the sections of a file that holds no setup, by their table. */
+export const readSections = (root: YAMLMap, spot: Spot, sections: OwnSections): void =>
+  readSection(root, sections.keys, { ...spot, sections })
+
 function readSection(map: YAMLMap | undefined, section: Section, spot: NamedSpot): void {
   const entries = namedEntries(map, spot)
   for (const entry of entries.values()) {

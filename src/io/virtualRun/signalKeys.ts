@@ -17,7 +17,8 @@ const either = (dimension: Dimension, about: string, example: string): QuantityK
   about,
 })
 
-const channel = (of: string, dimension: Dimension, example: string): Section => ({
+/** Noise of one channel. */
+export const noiseOfChannel = (of: string, dimension: Dimension, example: string): Section => ({
   is: 'section',
   about: `Noise of ${of}. Leave out for none.`,
   keys: {
@@ -40,11 +41,11 @@ export const noiseKeys: Section = {
   is: 'section',
   about: 'Noise of the channels.',
   keys: {
-    torque: channel('torque', 'torque', '4 µN·m'),
-    axialForce: channel('axial force', 'force', '5 mN'),
-    gap: channel('gap', 'length', '0.1 µm'),
-    temperature: channel('temperature', 'temperatureDifference', '0.02 K'),
-    angularVelocity: channel('speed', 'angularVelocity', '1e-5 rad/s'),
+    torque: noiseOfChannel('torque', 'torque', '4 µN·m'),
+    axialForce: noiseOfChannel('axial force', 'force', '5 mN'),
+    gap: noiseOfChannel('gap', 'length', '0.1 µm'),
+    temperature: noiseOfChannel('temperature', 'temperatureDifference', '0.02 K'),
+    angularVelocity: noiseOfChannel('speed', 'angularVelocity', '1e-5 rad/s'),
   },
 }
 

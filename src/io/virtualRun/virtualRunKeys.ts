@@ -1,4 +1,5 @@
 import type { Section } from '../setup/keyKinds.ts'
+import { conditionKeys } from './conditionKeys.ts'
 import { disturbanceKeys } from './disturbanceKeys.ts'
 import { frictionKeys } from './frictionKeys.ts'
 import { sheetKeys, speedKeys } from './sheetKeys.ts'
@@ -21,6 +22,7 @@ export const virtualRunKeys: Section = {
     speeds: speedKeys,
     sheet: sheetKeys,
     friction: frictionKeys,
+    conditions: conditionKeys,
     noise: noiseKeys,
     signal: signalKeys,
     disturbances: disturbanceKeys,

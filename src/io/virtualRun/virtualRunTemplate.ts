@@ -70,6 +70,14 @@ friction:
   transition: 8 mm/s
   sharpness: 1.3
 
+# How load and temperature change that; at the references friction is that of the law.
+#conditions:
+  # a of F^(-a), and E of exp(E/RT) in kJ/mol.
+  #loadExponent: 0.33
+  #referenceForce: 5 N
+  #activationEnergy: 20
+  #referenceTemperature: 25 °C
+
 # Per channel (torque, axialForce, gap, temperature, angularVelocity): white, correlated, correlation, resolution.
 noise:
   torque:
@@ -124,6 +132,13 @@ disturbances:
   #runningIn:
     #excess: 20 %
     #distance: 0.5 m
+  #coatingFailure:
+    #distance: 12 m
+    #width: 1 m
+    #friction: 0.6
+  #liquidChange:
+    #share: -20 %
+    #timeConstant: 300 s
 
 # How the record is put down.
 table:

@@ -1,0 +1,5 @@
+export { type KeptThing, keepOwnThing } from './keepOwnThing.ts'
+export { type FoundThing, foundThing, type MaterialTable, materialTable } from './materialTable.ts'
+export type { OwnThing } from './ownThing.ts'
+export { type OwnPlaces, ownThings } from './ownThings.ts'
+export { wantedTemperature } from './wantedTemperature.ts'

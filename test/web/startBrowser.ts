@@ -25,6 +25,7 @@ export async function openPage(
 ): Promise<OpenPage> {
   const context = await browser.newContext({ viewport: { width, height }, colorScheme: look, reducedMotion: 'reduce' })
   const page = await context.newPage()
+  page.setDefaultTimeout(8000)
   const complaints: string[] = []
   page.on('pageerror', (error) => complaints.push(error.message))
   page.on('console', (message) => {

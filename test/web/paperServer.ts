@@ -94,6 +94,8 @@ export async function paperServer(): Promise<PaperServer> {
       const seen = Number(String(request.headers['if-match']).replaceAll('"', ''))
       if (seen === (current?.version ?? 0)) send(200, keep(study, content, { by, why }))
       else send(412, { type: 'superseded', title: 'Superseded', status: 412, detail: '', problems: [], current })
+    } else if (path.startsWith('/api/')) {
+      send(404, { type: 'notThere', title: 'Not there', status: 404, detail: '', problems: [] })
     } else {
       const found = files.get(path) ?? files.get('/index.html')
       if (found === undefined) throw new Error('the page is not built')

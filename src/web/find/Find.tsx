@@ -64,6 +64,7 @@ export default function Find({ close }: { readonly close: () => void }): ReactNo
           <span className="unseen">Find a station, a record, a word</span>
           <input
             className="find-field"
+            data-first
             value={text}
             onChange={(event) => setText(event.target.value)}
             placeholder="a station, a record, a word"

@@ -12,8 +12,10 @@ import { StudyFrame } from './StudyFrame.tsx'
 import { UndoLine } from './UndoLine.tsx'
 import { Waiting } from './Waiting.tsx'
 
-const KeyList = lazy(() => import('./KeyList.tsx'))
-const Find = lazy(() => import('../find/Find.tsx'))
+const loadKeys = () => import('./KeyList.tsx')
+const loadFind = () => import('../find/Find.tsx')
+const KeyList = lazy(loadKeys)
+const Find = lazy(loadFind)
 const Glossary = lazy(() => import('../glossary/Glossary.tsx'))
 const Guide = lazy(() => import('../guide/Guide.tsx'))
 
@@ -22,7 +24,12 @@ export function Bench(): ReactNode {
   const address = useAddress()
   const [over, setOver] = useState<'keys' | 'find' | null>(null)
   const lab = useKept<LabView>('/api/lab').value
-  useEffect(() => usualWriter(lab?.people?.[0] ?? ''), [lab])
+  useEffect(() => usualWriter(lab?.people[0] ?? ''), [lab])
+  // Who presses a key and types on at once must find the field there.
+  useEffect(() => {
+    const timer = setTimeout(() => void Promise.all([loadFind(), loadKeys()]), 1500)
+    return () => clearTimeout(timer)
+  }, [])
   useKeys('Everywhere', [
     { key: '?', words: 'this list', press: () => setOver('keys') },
     { key: '/', words: 'find anything', press: () => setOver('find') },

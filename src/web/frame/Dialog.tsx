@@ -8,7 +8,7 @@ interface DialogProps {
   readonly children: ReactNode
 }
 
-/** A page over the page: takes the focus and gives it back, Escape closes it. */
+/** A page over the page: takes the focus (what bears `data-first` before all else) and gives it back, Escape closes it. */
 export function Dialog({ title, close, aside = false, children }: DialogProps): ReactNode {
   const place = useRef<HTMLDialogElement>(null)
   const id = useId()
@@ -16,6 +16,7 @@ export function Dialog({ title, close, aside = false, children }: DialogProps): 
     const dialog = place.current
     const before = document.activeElement
     if (dialog !== null && !dialog.open) dialog.showModal()
+    dialog?.querySelector<HTMLElement>('[data-first]')?.focus()
     return () => {
       dialog?.close()
       if (before instanceof HTMLElement) before.focus()

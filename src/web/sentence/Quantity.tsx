@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type ReactNode, useRef, useState } from 'react'
 import { type Dimension, printQuantity } from '../../core/quantity/index.ts'
 import { QuantityField } from './QuantityField.tsx'
+import { spokenRange } from './spokenRange.ts'
 import { type Stepping, stepped } from './step.ts'
 import { useScrub } from './useScrub.ts'
 
@@ -66,9 +67,7 @@ export function Quantity(props: QuantityProps): ReactNode {
       tabIndex={0}
       className={assumed ? 'quantity assumed' : 'quantity'}
       aria-label={assumed ? `${name}, a default` : name}
-      aria-valuenow={value}
-      aria-valuemin={least}
-      aria-valuemax={Number.isFinite(most) ? most : undefined}
+      {...spokenRange({ value, least, most, dimension, unit })}
       aria-valuetext={print(value)}
       title={hint(name, assumed, preview !== undefined)}
       onKeyDown={keyDown}

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type PointerEvent, type ReactNode, useRef } from 'r
 import { printQuantity } from '../../../core/quantity/index.ts'
 import { type LoadWindowData, loadWindowPlaces } from '../../../figure/index.ts'
 import type { QuestionHold } from '../../question/useQuestion.ts'
+import { spokenRange } from '../../sentence/spokenRange.ts'
 import { stepped } from '../../sentence/step.ts'
 import type { LivePlan } from './livePlan.ts'
 
@@ -90,6 +91,7 @@ function Handle({ name, value, dimension, least, most, box, along, at, move, kee
     event.preventDefault()
     event.stopPropagation()
   }
+  const spoken = spokenRange({ value, least, most, dimension })
   const cancel = (): void => {
     held.current = null
     move(undefined)
@@ -101,9 +103,9 @@ function Handle({ name, value, dimension, least, most, box, along, at, move, kee
       className={`handle handle-${along}`}
       aria-label={name}
       aria-orientation={along}
-      aria-valuenow={value}
-      aria-valuemin={least}
-      aria-valuemax={most}
+      aria-valuenow={spoken['aria-valuenow']}
+      aria-valuemin={spoken['aria-valuemin']}
+      aria-valuemax={spoken['aria-valuemax']}
       aria-valuetext={printQuantity(value, dimension, { digits: 3 })}
       style={box}
       onKeyDown={keyDown}

@@ -5,17 +5,21 @@ import { printable } from './show/printable.ts'
 import { factChangesInWords } from './show/thingInWords.ts'
 
 /** What a correction changed, for machines or for people. */
-export function answerAmended({ before, after, brief, answers }: Amended, json: boolean): string {
+export function answerAmended({ before, after, brief, windows, answers }: Amended, json: boolean): string {
   if (json)
-    return `${JSON.stringify({ schemaVersion, before, after, brief: brief ?? null, answers: answers ?? null }, null, 2)}\n`
+    return `${JSON.stringify({ schemaVersion, before, after, brief: brief ?? null, windows: windows ?? null, answers: answers ?? null }, null, 2)}\n`
   const name = `${shortId(after.id)}  ${printable(after.name)}`
-  const reduced = brief === undefined ? '' : `Reduced with this setup: ${briefInWords(brief)}.\n`
+  const reduced = `${windowsInWords(windows)}${brief === undefined ? '' : `Reduced with ${windows === undefined ? 'this setup' : 'them'}: ${briefInWords(brief)}.\n`}`
   const sheet = answersInWords(answers)
-  if (before.version === after.version && answers?.isNew === true) return `${name}\n${reduced}${sheet}`
+  if (before.version === after.version && (answers?.isNew === true || windows !== undefined))
+    return `${name}\n${reduced}${sheet}`
   if (before.version === after.version)
     return `${name}: nothing differs, version ${after.version} stays.\n${reduced}${sheet}`
   return `${name}, version ${after.version}: ${factChangesInWords(before, after)}.\n${reduced}${sheet}`
 }
+
+const windowsInWords = (version: Amended['windows']): string =>
+  version === undefined ? '' : `Windows as named, version ${version}.\n`
 
 function answersInWords(answers: Amended['answers']): string {
   if (answers === undefined) return ''

@@ -5,7 +5,8 @@ import { keepAnswers, readAnswersFile } from './answers.ts'
 import type { Brief } from './brief.ts'
 import { inLab } from './inLab.ts'
 import { changeNow, type LabCall } from './labCall.ts'
-import { moveWindows } from './moveWindows.ts'
+import { wantedWindows } from './mends.ts'
+import { type MovedRecord, moveWindows } from './moveWindows.ts'
 import { namedRecord } from './named.ts'
 import { idsOf, makeNamed, type Names } from './namedThings.ts'
 import { keepReduced, reduceAnew } from './reduceAnew.ts'
@@ -20,8 +21,8 @@ export interface AmendArgs {
   readonly setup?: string
   /** The text of it, where it is no file. */
   readonly setupText?: string
-  /** Windows of steps as they shall be, all of them; undefined leaves them. */
-  readonly windows?: readonly MovedWindow[]
+  /** Windows of steps as they shall be; those of other steps stay. `own` puts back what the program chose for all of them. */
+  readonly windows?: readonly MovedWindow[] | 'own'
   /** File with the filled run sheet of the record. */
   readonly answers?: string
   readonly names: Names
@@ -34,6 +35,8 @@ export interface Amended {
   readonly after: KeptRecord
   /** Of the result with the setup that was named; undefined where the setup stays. */
   readonly brief: Brief | undefined
+  /** Version of the paper that says which windows count; undefined where none were named. */
+  readonly windows: number | undefined
   /** Version of the filled run sheet that was named; undefined where none was. */
   readonly answers: { readonly version: number; readonly isNew: boolean } | undefined
 }
@@ -70,7 +73,13 @@ export async function amendRecord(args: AmendArgs, call: LabCall, outside: Outsi
     const answers =
       sheet.filled === undefined ? done(undefined) : await keepAnswers(lab, { ...sheet, filled: sheet.filled })
     if (!answers.ok) return answers
-    return done({ before, after: after.value, brief: moved.value ?? anew.value?.result.brief, answers: answers.value })
+    return done({
+      before,
+      after: after.value,
+      brief: moved.value?.brief ?? anew.value?.result.brief,
+      windows: moved.value?.version,
+      answers: answers.value,
+    })
   })
 }
 
@@ -83,19 +92,27 @@ function setupIn({ setup, setupText }: AmendArgs): Outcome<SetupText | undefined
 
 interface Moving {
   readonly record: KeptRecord
-  readonly windows: readonly MovedWindow[] | undefined
+  readonly windows: AmendArgs['windows']
   readonly change: Change
 }
+
+/** Windows of a step that is named anew go; the others stay. */
+const windowsTogether = (before: readonly MovedWindow[], anew: readonly MovedWindow[]): readonly MovedWindow[] => [
+  ...before.filter(({ step }) => !anew.some((window) => window.step === step)),
+  ...anew,
+]
 
 /** After the setup: what a step is hangs on it. */
 async function movedTo(
   lab: Lab,
   { record, windows, change }: Moving,
   outside: Outside,
-): Promise<Outcome<Brief | undefined>> {
+): Promise<Outcome<MovedRecord | undefined>> {
   if (windows === undefined) return done(undefined)
-  const moved = await moveWindows(lab, { record, windows }, { change, outside, mayKeep: () => true })
-  return moved.ok ? done(moved.value.brief) : moved
+  const before = await wantedWindows(lab, record.id)
+  if (!before.ok) return before
+  const wanted = windows === 'own' ? [] : windowsTogether(before.value, windows)
+  return moveWindows(lab, { record, windows: wanted }, { change, outside, mayKeep: () => true })
 }
 
 interface Correcting {

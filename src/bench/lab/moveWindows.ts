@@ -47,6 +47,9 @@ export async function moveWindows(lab: Lab, wish: MoveWish, hand: MoveHand): Pro
   const windows = orderedWindows(wish.windows)
   const said = mendsFrom(paper.value?.content)
   const content = { windows, answers: wish.answers ?? said.answers }
+  if (latest > 0 && canonicalJson(content) === canonicalJson(paper.value?.content)) {
+    return done({ version: latest, brief: undefined }) // the same again changes nothing
+  }
   const same = canonicalJson(said.windows) === canonicalJson(windows)
   const result = same ? done(undefined) : await reducedWith(lab, { record, windows }, outside)
   if (!result.ok) return result

@@ -32,7 +32,7 @@ export function movedSteps(
       .map((step) => ({ step, rows: rowsWithin(step, window, source) }))
       .sort((a, b) => b.rows.to - b.rows.from - (a.rows.to - a.rows.from))[0]
     if (found === undefined) problems.push(withoutStep(window))
-    else if (!(found.rows.to - found.rows.from >= fewestRows)) problems.push(tooShort(window, found.rows))
+    else if (!(found.rows.to - found.rows.from >= fewestRows)) problems.push(tooShort(window, found, source))
     else if (moved.some(({ begin }) => begin === found.step.from)) problems.push(twice(window))
     else moved.push(movedStep(found.step, found.rows, { points, source }))
   }
@@ -63,8 +63,6 @@ function movedStep(
   const at = (row: number): number => source.time(row, row + 1)[0]
   const [from, to] = [at(rows.from), at(rows.to - 1)]
   const [oldFrom, oldTo] = [at(Math.min(kept, step.to - 1)), at(step.to - 1)]
-  const span = (a: number, b: number): string =>
-    `${printQuantity(a, 'time', { digits: 4 })} to ${printQuantity(b, 'time', { digits: 4 })}`
   return {
     begin: step.from,
     step: { ...step, ...rows },
@@ -74,11 +72,14 @@ function movedStep(
       limit: oldFrom,
       unit: 's',
       step: step.number,
-      sentence: `Somebody moved the window of this step: ${span(from, to)} counts, where the program took ${span(oldFrom, oldTo)}.`,
+      sentence: `Somebody moved the window of this step: ${inWords(from, to)} counts, where the program took ${inWords(oldFrom, oldTo)}.`,
       next: 'The history of the record says who moved it and why; moving it back gives the earlier value again.',
     },
   }
 }
+
+const inWords = (from: number, to: number): string =>
+  `${printQuantity(from, 'time', { digits: 4 })} to ${printQuantity(to, 'time', { digits: 4 })}`
 
 const problem = (kind: string, { step, from, to }: MovedWindow, words: Pick<Problem, 'what' | 'mend'>): Problem => ({
   kind,
@@ -93,11 +94,18 @@ const withoutStep = (window: MovedWindow): Problem =>
     mend: 'Name a step that the reduction of the record lists.',
   })
 
-const tooShort = (window: MovedWindow, { from, to }: Rows): Problem =>
-  problem('windowTooShort', window, {
-    what: `The window holds ${Math.max(0, to - from)} rows of its step; fewer than ${fewestRows} say nothing.`,
-    mend: 'Let it begin earlier or end later, within its step.',
+function tooShort(
+  window: MovedWindow,
+  { step, rows }: { readonly step: Step; readonly rows: Rows },
+  source: SignalSource,
+): Problem {
+  const [begin] = source.time(step.from, step.from + 1)
+  const [end] = source.time(step.to - 1, step.to)
+  return problem('windowTooShort', window, {
+    what: `The window holds ${Math.max(0, rows.to - rows.from)} rows of its step; fewer than ${fewestRows} say nothing.`,
+    mend: `Let it lie within its step, ${inWords(begin, end)}, and be longer.`,
   })
+}
 
 const twice = (window: MovedWindow): Problem =>
   problem('windowTwice', window, {

@@ -4,9 +4,11 @@ import { addVerb } from './verbs/add.ts'
 import { amendVerb } from './verbs/amend.ts'
 import { backupVerb } from './verbs/backup.ts'
 import { breakawayVerb } from './verbs/breakaway.ts'
+import { compareVerb } from './verbs/compare.ts'
 import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
 import { demoVerb } from './verbs/demo.ts'
+import { errorRatesVerb } from './verbs/errorRates.ts'
 import { exportVerb } from './verbs/export.ts'
 import { fitVerb } from './verbs/fit.ts'
 import { holdVerb } from './verbs/hold.ts'
@@ -50,6 +52,7 @@ export const allVerbs: readonly Verb[] = [
   watchVerb,
   listVerb,
   showVerb,
+  compareVerb,
   reportVerb,
   amendVerb,
   verifyVerb,
@@ -60,6 +63,7 @@ export const allVerbs: readonly Verb[] = [
   restoreVerb,
   simulateVerb,
   coverageVerb,
+  errorRatesVerb,
   completionVerb,
 ]
 

@@ -171,6 +171,21 @@ const unlikeQuestions: readonly RateQuestion[] = (
   }),
 )
 
+/** Scatter to one side: most replicates a little under the mean, few far above it. */
+function skewed(random: Random, steps: number): Float64Array {
+  return new Float64Array(steps).fill(sceneScatter * (-Math.log(1 - random.uniform()) - 1))
+}
+
+/** Scatter that is far from normal. Told, not promised. */
+const skewedQuestions: readonly RateQuestion[] = replicateNumbers.map((n): RateQuestion => {
+  const scene = { name: 'skewed', words: 'skewed', draw: skewed }
+  return {
+    ...{ table: 'unlike', row: 'exponential scatter of the level', replicates: `${n} and ${n}`, promised: 0.95 },
+    ...{ least: 0, most: 1 },
+    ask: (random, seed) => holdsTruth(compared(pairOf({ scene, counts: [n, n], ratio: 1 }, random), seed), 1),
+  }
+})
+
 /** The interval of the repeatability itself, and a ranking of four equal samples that tells two of them apart. */
 const scatterQuestions: readonly RateQuestion[] = replicateNumbers.flatMap((n): RateQuestion[] => [
   {
@@ -202,4 +217,5 @@ export const rateQuestions: readonly RateQuestion[] = [
   ...samePowerQuestions,
   ...scatterQuestions,
   ...unlikeQuestions,
+  ...skewedQuestions,
 ]

@@ -7,7 +7,7 @@ const headings: Readonly<Record<RateRow['table'], string>> = {
   same: '"The same within 10 %" is said of samples that differ by 10 %',
   power: 'What a plan promises at a scatter of 5 % is there',
   scatter: 'Scatter and ranking',
-  unlike: 'Numbers or scatters unlike (slow and fast end each by itself): the band holds the truth; told, not promised',
+  unlike: 'Where the assumptions do not hold, the band holds the truth; told, not promised',
 }
 
 /** The tables of a study of error rates. */

@@ -68,7 +68,7 @@ function clauseWords({ kind, parts }: Clause, said: Said, isFirst: boolean): str
 function matters(parts: readonly DifferenceStretch[], said: Said): string {
   if (parts.every(({ within }) => within)) return `, less than the ${marginWords(said)} that matter`
   if (parts.every(({ beyond }) => beyond)) return `, more than the ${marginWords(said)} that matter`
-  return ''
+  return parts.some(({ beyond }) => beyond) ? '' : `, which may or may not reach the ${marginWords(said)} that matter`
 }
 
 /** `below 2 mm/s`, `from 2 to 60 mm/s`, `above 60 mm/s`; the whole range by its ends. */

@@ -1,0 +1,100 @@
+import { askOf, compareSamples, decisionFrom, type Replicate } from '../../core/decide/index.ts'
+import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
+import type { KeptRecord, Lab } from '../../store/index.ts'
+import { inLab } from '../lab/inLab.ts'
+import type { LabCall } from '../lab/labCall.ts'
+import { listedRecords } from '../lab/listLab.ts'
+import { readKept } from '../lab/readKept.ts'
+import type { Compared, ComparedRecord } from './compared.ts'
+import { type CompareWords, compareAsk } from './compareWords.ts'
+import { replicateOf } from './replicateOf.ts'
+
+export interface CompareStudyArgs {
+  readonly study: string
+  /** What is said here goes before the study's paper of decision. */
+  readonly ask: CompareWords
+}
+
+/** Holds the samples of a kept study against each other, as their results are kept; nothing is reduced anew. */
+export const compareStudy = (
+  { study, ask }: CompareStudyArgs,
+  call: LabCall,
+  outside: Outside,
+): Promise<Outcome<Compared>> =>
+  inLab(call, outside, async (lab) => {
+    const said = compareAsk(ask)
+    if (!said.ok) return said
+    const gathered = await studyReplicates(lab, study, outside)
+    if (!gathered.ok) return gathered
+    const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'decision' })
+    if (!paper.ok) return paper
+    const kept = askOf(decisionFrom(paper.value?.content))
+    const { title, replicates, records, left } = gathered.value
+    // A record that has left the study since takes its removal with it.
+    const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
+    const removals = [...known, ...named(said.value.removals ?? [], records)]
+    const together = { ...kept, ...said.value, options: { ...kept.options, ...said.value.options }, removals }
+    const comparison = compareSamples(replicates, together)
+    if (!comparison.ok) return comparison
+    return done({ title, records, left, removals, comparison: comparison.value, program: outside.program })
+  })
+
+/** The replicates of a study, and the records that cannot be any. */
+export interface StudyReplicates extends Pick<Compared, 'title' | 'records' | 'left'> {
+  readonly replicates: readonly Replicate[]
+}
+
+/** Gathers what a study's comparison is made of. */
+export async function studyReplicates(lab: Lab, study: string, outside: Outside): Promise<Outcome<StudyReplicates>> {
+  const about = await lab.studies.get(study)
+  if (!about.ok) return about
+  const listed = await listedRecords(lab, { study })
+  if (!listed.ok) return listed
+  const samples = await lab.samples.list()
+  if (!samples.ok) return samples
+  const titles = new Map(samples.value.map(({ id, title }) => [id, title]))
+  const replicates: Replicate[] = []
+  const records: ComparedRecord[] = []
+  const left: { name: string; why: string }[] = []
+  for (const [place, { record, result }] of listed.value.entries()) {
+    outside.progress('records', place + 1, listed.value.length)
+    if (record.sample === null) left.push({ name: record.name, why: 'nobody says which sample it is of' })
+    else if (result === undefined) left.push({ name: record.name, why: 'it is not reduced yet' })
+    else {
+      const read = await readKept(lab, result)
+      if (!read.ok) return read
+      const replicate = replicateOf(read.value.reduced, factsOf(record, titles.get(record.sample) ?? record.sample))
+      const { raw, setup } = result.origin
+      const { id, name } = record
+      if (replicate.points.length === 0) left.push({ name, why: 'it has no point that may be used' })
+      else {
+        replicates.push(replicate)
+        records.push({ record: id, name, sample: replicate.sample, replicate: record.replicate, raw, setup })
+      }
+    }
+  }
+  if (replicates.length === 0) return failed(nothingThere(study))
+  return done({ title: about.value.title, replicates, records, left })
+}
+
+const factsOf = ({ id, name, day, mountedBy, ballSet }: KeptRecord, sample: string) => ({
+  ...{ record: id, name, sample },
+  blocks: { day, operator: mountedBy, ballSet },
+})
+
+/** Removals that name a record by its file or the beginning of its id, as people do. */
+const named = (removals: Compared['removals'], records: readonly ComparedRecord[]): Compared['removals'] =>
+  removals.map((removal) => ({
+    ...removal,
+    record:
+      records.find(({ record, name }) => name === removal.record || record.startsWith(removal.record))?.record ??
+      removal.record,
+  }))
+
+const nothingThere = (study: string): Problem => ({
+  kind: 'nothingToCompare',
+  class: 'badInput',
+  place: { name: study },
+  what: 'The study has no record that is reduced and belongs to a sample.',
+  mend: 'Add records with a setup, and say with "kufe amend" which sample each is of.',
+})

@@ -1,0 +1,70 @@
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { accessFaults, noBrowser, openPage, startBrowser } from '../../startBrowser.ts'
+import { type BenchServer, benchServer } from './benchServer.ts'
+
+const parts = ['rigs', 'fixtures', 'bodies', 'liquids', 'materials', 'standards', 'people', 'history'] as const
+
+describe.skipIf(noBrowser)('for everybody', () => {
+  let server: BenchServer
+  let browser: Browser
+  let record = ''
+  beforeAll(async () => {
+    server = await benchServer({ study: 'Drawer runners', records: ['examples/lacquer/silicone-spray.csv'] })
+    browser = await startBrowser()
+    const answer = await fetch(`${server.address}/api/studies/drawer-runners`)
+    record = /"id":"([0-9a-f]{12})/.exec(await answer.text())?.[1] ?? ''
+  }, 180_000)
+  afterAll(async () => {
+    await browser?.close()
+    await server?.end()
+  })
+
+  const places = () => [
+    { path: 'read', wait: 'silicone-spray.csv' },
+    { path: `read/${record}/17?setup=text`, wait: 'What makes its uncertainty' },
+    { path: 'rig-up', wait: 'Done, go on' },
+    { path: 'rig-up/sweep', wait: 'rotation (rad/s)' },
+    { path: 'report', wait: 'What it still lacks' },
+    ...parts.map((part) => ({ path: `read?lab=${part}`, wait: 'Close' })),
+  ]
+
+  test.for(['light', 'dark'] as const)('no automatic check finds a fault: %s', { timeout: 180_000 }, async (look) => {
+    for (const { path, wait } of places()) {
+      const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/${path}`, { look })
+      await page.getByText(wait).first().waitFor()
+      await page.waitForLoadState('networkidle')
+      expect({ path, faults: await accessFaults(page) }).toEqual({ path, faults: [] })
+      await page.context().close()
+    }
+  })
+
+  test.for([640, 820, 2560])('nothing is wider than the page at %i pixels', { timeout: 120_000 }, async (width) => {
+    for (const { path, wait } of places()) {
+      const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/${path}`, { width })
+      await page.getByText(wait).first().waitFor()
+      await page.waitForLoadState('networkidle')
+      const wide = await page.evaluate('document.documentElement.scrollWidth')
+      expect({ path, wide }).toEqual({ path, wide: expect.toSatisfy((seen: number) => seen <= width) })
+      await page.context().close()
+    }
+  })
+
+  test('a run sheet prints on two pages', async () => {
+    const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/rig-up`)
+    await page.getByText('Done, go on').waitFor()
+    const pdf = await page.pdf({ preferCSSPageSize: true })
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(2)
+  }, 60_000)
+
+  test('the page keeps its own security policy', async () => {
+    for (const { path, wait } of places()) {
+      const { page, complaints } = await openPage(browser, `${server.address}/studies/drawer-runners/${path}`)
+      await page.getByText(wait).first().waitFor()
+      await page.waitForLoadState('networkidle')
+      // That a paper is not there yet is an answer, not a fault; the browser notes it all the same.
+      expect({ path, complaints: complaints.filter((text) => !text.includes('404')) }).toEqual({ path, complaints: [] })
+      await page.context().close()
+    }
+  }, 120_000)
+})

@@ -25,11 +25,14 @@ export async function planFile(file: string, own?: OwnThings): Promise<Outcome<P
   const name = basename(file)
   const read = readQuestion(text, name)
   if (!read.ok) return read
-  const filled = fillFromTables(read.value.question, own)
-  if (!filled.ok) return failed(...filled.problems.map((problem) => inFile(problem, name)))
+  const { question, placeOf } = read.value
+  const inFile = (problem: Problem): Problem => ({
+    ...problem,
+    place: { file: name, ...problem.place, ...placeOf(problem.place.name ?? '') },
+  })
+  const filled = fillFromTables(question, own)
+  if (!filled.ok) return failed(...filled.problems.map(inFile))
   const plan = planOf(filled.value.question)
-  if (!plan.ok) return failed(...plan.problems.map((problem) => inFile(problem, name)))
+  if (!plan.ok) return failed(...plan.problems.map(inFile))
   return done({ file: name, sha256: read.value.sha256, plan: plan.value, taken: filled.value.taken })
 }
-
-const inFile = (problem: Problem, file: string): Problem => ({ ...problem, place: { file, ...problem.place } })

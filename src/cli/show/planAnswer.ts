@@ -11,11 +11,13 @@ export interface PlanAnswer {
   readonly record: HeldRecord | null
   /** Where the run sheet was written. */
   readonly sheetFile: string | undefined
+  /** Laws, their limits and doubts as well. */
+  readonly why: boolean
 }
 
 /** The plan, and what was asked for beside it. A record that is held against its plan comes without the plan once more. */
-export function planAnswer({ planned, sheet, record, sheetFile }: PlanAnswer, screen: Screen): string {
-  const plan = record === null && sheet.answers === null ? planInWords(planned, screen) : ''
+export function planAnswer({ planned, sheet, record, sheetFile, why }: PlanAnswer, screen: Screen): string {
+  const plan = record === null && sheet.answers === null ? planInWords(planned, screen, why) : ''
   const held = record === null ? '' : heldInWords(record, screen)
   const written = sheetFile === undefined ? '' : `\nWrote the run sheet into ${sheetFile}.\n`
   return `${plan}${answersInWords(sheet, screen)}${held}${written}`.replace(/^\n/, '')

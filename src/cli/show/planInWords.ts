@@ -1,5 +1,5 @@
 import { type PlannedFile, planPicture } from '../../bench/plan/index.ts'
-import { type Decision, type Plan, spokenTime } from '../../core/plan/index.ts'
+import { type Decision, type Plan, type Reckoning, spokenTime } from '../../core/plan/index.ts'
 import { printQuantity } from '../../core/quantity/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { planTable } from './planTable.ts'
@@ -9,7 +9,7 @@ import { wrap } from './wrap.ts'
 const widest = 110
 
 /** The whole plan for people: what to do, what it will show, what was traded, how many replicates, and what nobody judged. */
-export function planInWords({ plan, taken }: PlannedFile, screen: Screen): string {
+export function planInWords({ plan, taken }: PlannedFile, screen: Screen, why = false): string {
   const width = Math.min(screen.width, widest)
   const say = (text: string): string => wrap(text, width, { indent: '  ' })
   const all = (texts: readonly string[]): string => texts.map(say).join('\n')
@@ -41,6 +41,12 @@ export function planInWords({ plan, taken }: PlannedFile, screen: Screen): strin
     section('How many, in which order', all([...decision.sentences, ...wearWords(plan), ...orderWords(decision)])),
     section('Taken from tables', all(taken)),
     section('Not said, and so not judged', all(sentences.notJudged)),
+    why
+      ? section(
+          'How each number is reckoned, and what to doubt',
+          plan.reckonings.map(reckonedInWords).map(all).join('\n\n'),
+        )
+      : '',
     painted(
       screen,
       say(
@@ -51,6 +57,14 @@ export function planInWords({ plan, taken }: PlannedFile, screen: Screen): strin
   ]
   return `${sections.filter((text) => text !== '').join('\n\n')}\n`
 }
+
+/** What a number rests on: its sentence, its law and source, where the law holds, and doubts. */
+const reckonedInWords = ({ sentence, law, source, valid, doubts }: Reckoning): readonly string[] => [
+  sentence,
+  `Law: ${law}.${source === '' ? '' : ` Source: ${source}.`}`,
+  `Valid: ${valid}`,
+  ...doubts.map((doubt) => `Doubt: ${doubt}`),
+]
 
 const quantity = (value: number, dimension: Parameters<typeof printQuantity>[1]): string =>
   printQuantity(value, dimension, { digits: 2 })

@@ -12,6 +12,7 @@ interface Options extends LabOptions {
   readonly out?: string
   readonly force?: true
   readonly sheet?: string
+  readonly laws?: true
   readonly answers?: string
   readonly against?: string
   readonly setup?: string
@@ -38,6 +39,7 @@ export const planVerb: Verb = {
         'write the run sheet: a page to print, a PDF or JSON where the name ends in .pdf or .json',
       )
       .option('--answers <file>', 'what was read at the checks of the run sheet (YAML or JSON)')
+      .option('--laws', 'tell of each number by which law it was reckoned, where that holds and what to doubt')
       .option('--against <record>', 'hold this record against the plan; needs --setup')
       .option('-s, --setup <file>', 'the setup of that record')
     addLabOption(addOwnOption(command))
@@ -81,7 +83,13 @@ async function plan(file: string | undefined, options: Options, desk: Desk): Pro
     if (!written.ok) return complain(written.problems, desk, json)
   }
   const { planAnswer } = await import('../show/planAnswer.ts')
-  const answer = { planned: planned.value, sheet: sheet.value, record, sheetFile: options.sheet }
+  const answer = {
+    planned: planned.value,
+    sheet: sheet.value,
+    record,
+    sheetFile: options.sheet,
+    why: options.laws === true,
+  }
   desk.screen.out(json ? planText(planned.value, { sheet: sheet.value, record }) : planAnswer(answer, desk.screen))
   const found =
     !planned.value.plan.suggestion.possible ||

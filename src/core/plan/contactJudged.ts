@@ -7,6 +7,7 @@ import type { PlanBasis } from './windowAxes.ts'
 export interface JudgedContact extends ContactAtLoad {
   readonly law: string
   readonly source: string
+  readonly valid: string
   readonly doubts: readonly Doubt[]
   /** One sentence: may Hertz be believed here, and if not, why. */
   readonly hertz: string
@@ -18,7 +19,7 @@ export function judgedContact(basis: PlanBasis, force: Newton): JudgedContact {
   const at = contactAt(contact, geometry, force)
   if (contact.kind === 'unknown') {
     const hertz = 'Nobody said how stiff both bodies are: no pressure, no indentation and no film is predicted.'
-    return { ...at, law: 'none', source: '', doubts: [], hertz }
+    return { ...at, law: 'none', source: '', valid: '', doubts: [], hertz }
   }
   if (contact.kind === 'flat') return { ...at, ...flatJudged(basis, force) }
   const roughness = Math.hypot(question.pair.upper.roughness ?? 0, question.pair.lower.roughness ?? 0)
@@ -45,6 +46,7 @@ export function judgedContact(basis: PlanBasis, force: Newton): JudgedContact {
     ...at,
     law: hertzian.law,
     source: hertzian.source,
+    valid: hertzian.valid,
     doubts,
     hertz:
       against.length === 0
@@ -81,12 +83,12 @@ function coatingDoubts({ question: { pair }, contact, geometry }: PlanBasis, for
 function flatJudged(
   { question, geometry }: PlanBasis,
   force: Newton,
-): Pick<JudgedContact, 'law' | 'source' | 'doubts' | 'hertz'> {
+): Pick<JudgedContact, 'law' | 'source' | 'valid' | 'doubts' | 'hertz'> {
   const { pair, fixture } = question
   const words = 'Flat faces: the pressure is load over area, a mean only.'
   const outer =
     fixture.kind === 'ringOnPlate' ? fixture.outerRadius : fixture.kind === 'discOnPlate' ? fixture.radius : null
-  const law = { law: 'nominal pressure, load over area', source: 'definition', doubts: [] }
+  const law = { law: 'nominal pressure, load over area', source: 'definition', valid: flatValid, doubts: [] }
   const { elasticModulus, poissonRatio = usualPoisson } = pair.lower
   if (outer === null || elasticModulus === undefined) return { ...law, hertz: `${words} Hertz has no part in it.` }
   const tilt = liftOffTilt(force * geometry.loadFactor, outer, elasticModulus / (1 - poissonRatio ** 2))
@@ -96,3 +98,6 @@ function flatJudged(
     hertz: `${words} Over a tilt of about ${degrees}° one edge lifts off and the rest carries the load until it is worn in.`,
   }
 }
+
+const flatValid =
+  'A mean only: at a sharp edge the elastic pressure has no bound, and faces that are not parallel touch at one edge until they are worn in.'

@@ -14,6 +14,7 @@ export interface FlashAtFastest {
   readonly rise: Kelvin
   readonly law: string
   readonly source: string
+  readonly valid: string
   readonly doubts: FlashTemperature['doubts']
   readonly sentence: string
 }
@@ -46,6 +47,7 @@ export function flashAtFastest(
     rise,
     law: flash.law,
     source: flash.source,
+    valid: flash.valid,
     doubts: flash.doubts,
     sentence: `The contact may get ${printQuantity(rise, 'temperatureDifference', { digits: 2 })} hotter than the bodies at ${printQuantity(slidingSpeed, 'velocity', { digits: 2 })}: ${hot}.`,
   }

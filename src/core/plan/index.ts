@@ -42,6 +42,7 @@ export type {
 } from './question.ts'
 export { type AskKind, askKinds } from './question.ts'
 export { type QuestionFault, questionFaults } from './questionFaults.ts'
+export { type Reckoning, type ReckoningName, reckoningNames } from './reckoning.ts'
 export { type RegimeAnswer, regimeAnswer, type SpeedInterval } from './regimeAnswer.ts'
 export {
   powerOfTTest,

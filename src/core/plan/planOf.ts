@@ -10,6 +10,8 @@ import { believableWords, tradeWords, turnBudgetWords } from './planSentences.ts
 import { frictionModel } from './predictedFriction.ts'
 import type { ExpectedNoise, PlanQuestion } from './question.ts'
 import { type QuestionFault, questionFaults } from './questionFaults.ts'
+import type { Reckoning } from './reckoning.ts'
+import { reckonings } from './reckonings.ts'
 import { type RegimeAnswer, regimeAnswer } from './regimeAnswer.ts'
 import { type Suggestion, suggest } from './suggestion.ts'
 import { type WearBudget, wearBudget } from './wearBudget.ts'
@@ -30,6 +32,8 @@ export interface Plan {
   readonly totals: { readonly time: Second; readonly distance: Metre }
   readonly wear: WearBudget
   readonly regime: RegimeAnswer
+  /** Each kind of number with its law, where that holds, and what to doubt. */
+  readonly reckonings: readonly Reckoning[]
   readonly decision: Decision
   readonly sentences: {
     readonly believable: string
@@ -52,18 +56,23 @@ export function planOf(question: PlanQuestion): Outcome<Plan> {
   const contact = judgedContact(basis, suggestion.axialForce)
   const distance = points.reduce((sum, point) => sum + point.distance, question.ask.conditioningDistance)
   const wear = wearBudget(basis, suggestion.axialForce, distance)
+  const layer = layerBeside(basis, suggestion.axialForce)
+  const flash = flashAtFastest(basis, suggestion, points)
+  const model = frictionModel(question, basis.contact)
+  const regime = regimeAnswer(model, { flow: question.flow, load: contact.load, points })
   return done({
     question,
     geometry: basis.geometry,
     noise: basis.noise,
     suggestion,
     contact,
-    layer: layerBeside(basis, suggestion.axialForce),
-    flash: flashAtFastest(basis, suggestion, points),
+    layer,
+    flash,
     points,
     totals: { time: points.reduce((sum, point) => sum + point.dwell, 0), distance },
     wear,
-    regime: regimeAnswer(frictionModel(question, basis.contact), { flow: question.flow, load: contact.load, points }),
+    regime,
+    reckonings: reckonings(basis, { contact, layer, flash, points, regime, distance }),
     decision: decision(question, wear),
     sentences: {
       believable: believableWords(suggestion),

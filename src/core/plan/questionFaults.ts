@@ -1,4 +1,5 @@
 import { fixtureFaults, fixtureGeometry } from '../fixture/index.ts'
+import { flowParameterFaults } from '../material/index.ts'
 import { type Dimension, printQuantity } from '../quantity/index.ts'
 import type { PlanQuestion } from './question.ts'
 
@@ -19,6 +20,7 @@ export function questionFaults(question: PlanQuestion): readonly QuestionFault[]
     ...numbersImpossible(question),
     ...ordersWrong(question),
     ...rigImpossible(question),
+    ...decidingImpossible(question),
   ]
   return impossible.length > 0 ? impossible : beyondRig(question)
 }
@@ -143,6 +145,29 @@ function rigImpossible({ rig }: PlanQuestion): QuestionFault[] {
   return [{ key: 'rig.torque.floor', weight: 'stops', what, mend: `Give less than ${said(ceiling, 'torque')}.` }]
 }
 
+function decidingImpossible({ deciding, flow }: PlanQuestion): QuestionFault[] {
+  const faults: QuestionFault[] = []
+  const add = (key: string, what: string, mend: string) => faults.push({ key, weight: 'stops', what, mend })
+  if (deciding.samples.length === 0)
+    add('deciding.samples', 'No sample is named.', 'Name one or more, with commas between them.')
+  const fewest = deciding.checkStandard === undefined ? 1 : 3
+  if (!(deciding.runsPerDay >= fewest)) {
+    add(
+      'deciding.runsPerDay',
+      `A day of ${deciding.runsPerDay} runs has no room for a sample${fewest === 3 ? ' between two check standards' : ''}.`,
+      `Give at least ${fewest}.`,
+    )
+  }
+  for (const fault of flow === undefined ? [] : flowParameterFaults(flow.law, flow.parameters)) {
+    add(
+      'liquid',
+      `The flow law of the liquid has a wrong parameter: ${fault}.`,
+      'Take them from a fit: "kufe material --keep".',
+    )
+  }
+  return faults
+}
+
 /** What the rig cannot do; the window shows the same, cell by cell. */
 function beyondRig({ rig, ask, fixture }: PlanQuestion): QuestionFault[] {
   const { lever } = fixtureGeometry(fixture)
@@ -171,6 +196,15 @@ function beyondRig({ rig, ask, fixture }: PlanQuestion): QuestionFault[] {
   if (force !== undefined && (force > most || force < least)) {
     const range = `${said(least, 'force')} to ${Number.isFinite(most) ? said(most, 'force') : 'any force'}`
     add('ask.axialForce', `The rig holds ${range}, not ${said(force, 'force')}.`, `Ask for ${range}.`)
+  }
+  if (force === undefined && (ask.mostForce > most || ask.leastForce < least)) {
+    const key = ask.mostForce > most ? 'ask.mostForce' : 'ask.leastForce'
+    const range = `${said(least, 'force')} to ${Number.isFinite(most) ? said(most, 'force') : 'any force'}`
+    add(
+      key,
+      `The rig holds ${range}; ${said(ask.leastForce, 'force')} to ${said(ask.mostForce, 'force')} were asked for.`,
+      'Loads beyond it are shown and never suggested.',
+    )
   }
   return faults
 }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { asProblem, type PlanQuestion, questionFaults } from '../../core/plan/index.ts'
-import { done, failed, type Outcome, type Problem, type Sha256 } from '../../core/terms/index.ts'
+import { done, failed, type Outcome, type Place, type Problem, type Sha256 } from '../../core/terms/index.ts'
 import { assembleSetup } from '../setup/assembleSetup.ts'
 import { crossChecks } from '../setup/crossChecks.ts'
 import type { Gathered } from '../setup/gathered.ts'
@@ -15,6 +15,8 @@ export interface QuestionFile {
   readonly question: PlanQuestion
   /** Of the file's text in UTF-8. */
   readonly sha256: Sha256
+  /** Where a key stands, for what is found wrong later; empty where it was not given. */
+  readonly placeOf: (key: string) => Place
 }
 
 const ofQuestions: OwnSections = {
@@ -48,7 +50,8 @@ export function readQuestion(text: string, fileName: string): Outcome<QuestionFi
     })
     return failed(...placed.sort(byLine))
   }
-  return done({ question, sha256: createHash('sha256').update(text, 'utf8').digest('hex') })
+  const sha256 = createHash('sha256').update(text, 'utf8').digest('hex')
+  return done({ question, sha256, placeOf: (key) => values.place(key) })
 }
 
 const byLine = (a: Problem, b: Problem): number => (a.place.line ?? 0) - (b.place.line ?? 0)

@@ -143,7 +143,7 @@ function fixtureProblems(gathered: Gathered): Problem[] {
     const problem: { kind: SetupProblemKind; what: string; mend: string } = {
       kind: 'fixtureImpossible',
       what: `fixture.${fault.key} is ${printExact(fault.value, key.dimension)}, but ${fault.because}.`,
-      mend: `Write ${comparisons[fault.must]} ${printExact(fault.limit, key.dimension)}, or correct the values around it.`,
+      mend: `Write ${comparisons[fault.must]} ${printExact(Number(fault.limit.toPrecision(6)), key.dimension)}, or correct the values around it.`,
     }
     problems.push(setupProblem(place, problem))
   }

@@ -274,3 +274,66 @@ test.for([
 ] as const)('%s s is spoken as %s', ([seconds, words]) => {
   expect(spokenTime(seconds)).toBe(words)
 })
+
+describe('each kind of number says by which law, where that holds, and what to doubt', () => {
+  test.for([
+    ['lacquer', lacquerQuestion, ['contact', 'coating', 'adhesion', 'yield']],
+    ['oat drink', oatQuestion, ['contact', 'layer', 'film', 'filmFriction', 'mixedFriction']],
+    [
+      'brittle and worn',
+      {
+        ...lacquerQuestion,
+        bears: { upper: { wearRate: 1e-15 }, lower: { flexuralStrength: 5e7, wearRate: 1e-14 } },
+      },
+      ['edgeTension', 'wear', 'wornFlat'],
+    ],
+  ] as const)('%s', ([, question, names]) => {
+    const { reckonings } = plan(question)
+    const always = ['partialTurns', 'uncertainty', 'replicates']
+    expect(reckonings.map(({ name }) => name)).toEqual(expect.arrayContaining([...names, ...always]))
+    for (const { sentence, law, source, valid } of reckonings) {
+      for (const words of [sentence, law, source, valid]) expect(words.length).toBeGreaterThan(4)
+    }
+  })
+
+  test('where Hertz and a layer’s law disagree, both are shown; so are JKR and DMT', () => {
+    const layer = plan(oatQuestion).reckonings.find(({ name }) => name === 'layer')
+    expect(layer?.sentence).toMatch(/bonded to a rigid base .*Hertz, for a thick body/)
+    const adhesion = plan(lacquerQuestion).reckonings.find(({ name }) => name === 'adhesion')
+    expect(adhesion?.sentence).toMatch(/JKR [\d.]+ .N, DMT [\d.]+ .N/)
+  })
+
+  test('a scar as wide as Archard makes it lowers the pressure', () => {
+    const worn = plan({ ...lacquerQuestion, bears: { upper: { wearRate: 1e-13 }, lower: {} } })
+    const flat = worn.reckonings.find(({ name }) => name === 'wornFlat')
+    expect(flat?.sentence).toMatch(/The mean pressure falls from/)
+    expect(flat?.doubts.join(' ')).toContain('times as wide')
+  })
+})
+
+describe('what cannot be decided is refused', () => {
+  test.for([
+    ['no sample', { samples: [] }, 'deciding.samples'],
+    ['a day too short for its check standards', { runsPerDay: 2, checkStandard: 'oil' }, 'deciding.runsPerDay'],
+    ['no run a day', { runsPerDay: Number.NaN }, 'deciding.runsPerDay'],
+  ] as const)('%s', ([, deciding, key]) => {
+    const faults = questionFaults({ ...lacquerQuestion, deciding: { ...lacquerQuestion.deciding, ...deciding } })
+    expect(faults.map((fault) => fault.key)).toEqual([key])
+  })
+
+  test('a flow law with an impossible parameter', () => {
+    const flow = {
+      law: 'cross',
+      parameters: { restViscosity: -1, fastViscosity: 0, time: 1, exponent: 1 },
+      shearRate: { low: 1, high: 10 },
+      source: 'x',
+    } as const
+    expect(questionFaults({ ...oatQuestion, flow }).map(({ key }) => key)).toEqual(['liquid'])
+  })
+
+  test('loads beyond the rig are warned of with its range', () => {
+    const [fault] = questionFaults(asking(lacquerQuestion, { mostForce: 400 }))
+    expect(fault).toMatchObject({ key: 'ask.mostForce', weight: 'warns' })
+    expect(fault.what).toContain('10 mN to 50 N')
+  })
+})

@@ -59,7 +59,7 @@ function swatchOf(
     case 'pale':
       return box({ fill: palette.paper, stroke: palette.shade, 'stroke-dasharray': '4 3' })
     case 'thin':
-      return line({ stroke: palette.quiet })
+      return line({ 'stroke-opacity': 0.7 })
     case 'removed':
       return line({ stroke: palette.quiet, 'stroke-dasharray': '6 4' })
     case 'flagged':

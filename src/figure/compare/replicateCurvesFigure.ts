@@ -42,7 +42,9 @@ export function replicateCurvesFigure(
   const body = [
     head.markup,
     on.markup,
-    ...data.samples.flatMap(({ replicates }) => replicates.map((one) => thinLine(one, data.speeds, on))),
+    ...data.samples.flatMap(({ replicates }, place) =>
+      replicates.map((one) => thinLine(one, { place, speeds: data.speeds, on })),
+    ),
     ...data.samples.map((sample, place) => meanLine(sample, { place, speeds: data.speeds, on })),
     ...endLabels(data, on),
     key.markup,
@@ -57,10 +59,10 @@ export function replicateCurvesFigure(
   })
 }
 
-function thinLine({ friction, removed, flags }: ReplicateCurve, speeds: readonly number[], on: SpeedPanel): Markup {
+function thinLine({ friction, removed, flags }: ReplicateCurve, { place, speeds, on }: MeanPlace): Markup {
   const { palette } = on.stage
   const flagged = flags.some(({ test }) => test !== 'mandelH')
-  const stroke = flagged ? palette.caution : palette.quiet
+  const stroke = flagged ? palette.caution : removed === null ? sampleStroke(place, palette).colour : palette.quiet
   if (speeds.length === 1) {
     return Number.isFinite(friction[0])
       ? element('circle', {
@@ -77,7 +79,7 @@ function thinLine({ friction, removed, flags }: ReplicateCurve, speeds: readonly
     fill: 'none',
     stroke,
     'stroke-width': flagged ? 2 : 0.9,
-    'stroke-opacity': flagged ? 1 : 0.75,
+    'stroke-opacity': flagged ? 1 : 0.7,
     'stroke-dasharray': removed === null ? undefined : '6 4',
   })
 }

@@ -1,8 +1,10 @@
 import { speedAxis, speedAxisHeight } from '../axes.ts'
+import { sizes } from '../lettering.ts'
 import { element, type Markup, rounded } from '../markup.ts'
 import { type Panel, panelAxis, panelOf } from '../panel.ts'
 import type { Sheet } from '../sheet.ts'
 import { type Stage, stageOf } from '../stage.ts'
+import { fitted } from '../textWidth.ts'
 
 /** A plot over a logarithm of speed with a linear scale upwards. */
 export interface SpeedPanel {
@@ -38,7 +40,7 @@ export function speedPanel({ sheet, top, height, speeds, values, title, right = 
   return {
     panel,
     stage,
-    markup: panelAxis(panel, title, sheet) + speedAxis(stage),
+    markup: panelAxis(panel, fitted(title, sizes.small, height + 20), sheet) + speedAxis(stage),
     bottom: stage.plot.bottom + speedAxisHeight,
   }
 }

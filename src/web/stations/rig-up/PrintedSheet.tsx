@@ -1,8 +1,7 @@
 import type { ReactNode } from 'react'
 import { spokenTime } from '../../../core/plan/index.ts'
 import { printQuantity } from '../../../core/quantity/index.ts'
-import type { JudgedAnswer, OrderedSheet, SheetCheck } from '../../../core/terms/index.ts'
-import { SweepTable } from './SweepTable.tsx'
+import type { JudgedAnswer, OrderedSheet, SheetCheck, SheetStepRow } from '../../../core/terms/index.ts'
 import type { SheetHold } from './useSheet.ts'
 
 /** The whole sheet for paper, two pages of it: boxes to write into, filled where there are answers. Not seen on a screen. */
@@ -39,11 +38,25 @@ export function PrintedSheet({ sheet, hold }: { readonly sheet: OrderedSheet; re
                   {entry.check !== null && <PrintedCheck check={entry.check} answer={hold.judged.get(entry.id)} />}
                 </div>
               ))}
-            {part.name === 'sweep' && <SweepTable steps={sheet.sweep} />}
+            {part.name === 'sweep' && <PrintedSweep steps={sheet.sweep} />}
           </section>
         ))}
       </div>
     </article>
+  )
+}
+
+/** The steps in three columns: speed, rotation in rad/s, dwell. */
+function PrintedSweep({ steps }: { readonly steps: readonly SheetStepRow[] }): ReactNode {
+  return (
+    <ol className="printed-sweep">
+      {steps.map(({ step, slidingSpeed, angularVelocity, dwell }) => (
+        <li key={step}>
+          <b>{step}</b> {printQuantity(slidingSpeed, 'velocity', { digits: 3 })},{' '}
+          {Number(angularVelocity.toPrecision(3))} rad/s, {printQuantity(dwell, 'time', { digits: 3, unit: 's' })}
+        </li>
+      ))}
+    </ol>
   )
 }
 

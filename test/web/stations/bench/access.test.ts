@@ -3,6 +3,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { accessFaults, noBrowser, openPage, startBrowser } from '../../startBrowser.ts'
 import { type BenchServer, benchServer } from './benchServer.ts'
 
+/** Pictures and lists come one after another; ms. */
+const settled = 700
+
 const parts = ['rigs', 'fixtures', 'bodies', 'liquids', 'materials', 'standards', 'people', 'history'] as const
 
 describe.skipIf(noBrowser)('for everybody', () => {
@@ -21,19 +24,19 @@ describe.skipIf(noBrowser)('for everybody', () => {
   })
 
   const places = () => [
-    { path: 'read', wait: 'silicone-spray.csv' },
-    { path: `read/${record}/17?setup=text`, wait: 'What makes its uncertainty' },
-    { path: 'rig-up', wait: 'Done, go on' },
-    { path: 'rig-up/sweep', wait: 'rotation (rad/s)' },
-    { path: 'report', wait: 'What it still lacks' },
-    ...parts.map((part) => ({ path: `read?lab=${part}`, wait: 'Close' })),
+    { path: 'read', wait: '.shelf-name' },
+    { path: `read/${record}/17?setup=text`, wait: '.step-pictures svg' },
+    { path: 'rig-up', wait: '.one-step' },
+    { path: 'rig-up/sweep', wait: '.sweep-table' },
+    { path: 'report', wait: '.lacking li' },
+    ...parts.map((part) => ({ path: `read?lab=${part}`, wait: '.drawer-part' })),
   ]
 
   test.for(['light', 'dark'] as const)('no automatic check finds a fault: %s', { timeout: 180_000 }, async (look) => {
     for (const { path, wait } of places()) {
       const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/${path}`, { look })
-      await page.getByText(wait).first().waitFor()
-      await page.waitForLoadState('networkidle')
+      await page.locator(wait).first().waitFor()
+      await page.waitForTimeout(settled)
       expect({ path, faults: await accessFaults(page) }).toEqual({ path, faults: [] })
       await page.context().close()
     }
@@ -42,8 +45,8 @@ describe.skipIf(noBrowser)('for everybody', () => {
   test.for([640, 820, 2560])('nothing is wider than the page at %i pixels', { timeout: 120_000 }, async (width) => {
     for (const { path, wait } of places()) {
       const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/${path}`, { width })
-      await page.getByText(wait).first().waitFor()
-      await page.waitForLoadState('networkidle')
+      await page.locator(wait).first().waitFor()
+      await page.waitForTimeout(settled)
       const wide = await page.evaluate('document.documentElement.scrollWidth')
       expect({ path, wide }).toEqual({ path, wide: expect.toSatisfy((seen: number) => seen <= width) })
       await page.context().close()
@@ -60,8 +63,8 @@ describe.skipIf(noBrowser)('for everybody', () => {
   test('the page keeps its own security policy', async () => {
     for (const { path, wait } of places()) {
       const { page, complaints } = await openPage(browser, `${server.address}/studies/drawer-runners/${path}`)
-      await page.getByText(wait).first().waitFor()
-      await page.waitForLoadState('networkidle')
+      await page.locator(wait).first().waitFor()
+      await page.waitForTimeout(settled)
       // That a paper is not there yet is an answer, not a fault; the browser notes it all the same.
       expect({ path, complaints: complaints.filter((text) => !text.includes('404')) }).toEqual({ path, complaints: [] })
       await page.context().close()

@@ -69,7 +69,7 @@ describe.skipIf(noBrowser)('a record of a million rows', () => {
     await page.getByRole('link', { name: /million\.csv/ }).click()
     await page.locator('.strip-surface').waitFor()
     await page.getByRole('option', { name: /^Step 1:/ }).waitFor()
-    await page.waitForLoadState('networkidle')
+    await page.waitForTimeout(800)
     const found: Record<string, number> = {}
     for (const [name, act] of [
       ['zoom', zoom],

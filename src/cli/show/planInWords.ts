@@ -38,6 +38,7 @@ export function planInWords({ plan, taken }: PlannedFile, screen: Screen, why = 
     ),
     section('Traded', all(sentences.trades)),
     section('What whole turns cost', all(sentences.turnBudget)),
+    section('What an error would do', all(sentences.errors)),
     section('How many, in which order', all([...decision.sentences, ...wearWords(plan), ...orderWords(decision)])),
     section('Taken from tables', all(taken)),
     section('Not said, and so not judged', all(sentences.notJudged)),

@@ -2,6 +2,7 @@ import type { FixtureGeometry } from '../fixture/index.ts'
 import { done, failed, type Metre, type Outcome, type Problem, type Second } from '../terms/index.ts'
 import { type JudgedContact, judgedContact } from './contactJudged.ts'
 import { type Decision, decision } from './decision.ts'
+import { errorWords } from './errorWords.ts'
 import { type FlashAtFastest, flashAtFastest } from './flashAtFastest.ts'
 import { type LayerBeside, layerBeside } from './layerBeside.ts'
 import { planBasis } from './planBasis.ts'
@@ -39,6 +40,8 @@ export interface Plan {
     readonly believable: string
     readonly trades: readonly string[]
     readonly turnBudget: readonly string[]
+    /** What usual errors would do here. */
+    readonly errors: readonly string[]
     /** What nobody said, and so what is not judged. */
     readonly notJudged: readonly string[]
   }
@@ -78,6 +81,7 @@ export function planOf(question: PlanQuestion): Outcome<Plan> {
       believable: believableWords(suggestion),
       trades: tradeWords(suggestion, basis),
       turnBudget: turnBudgetWords(basis),
+      errors: errorWords(basis, { contact, force: suggestion.axialForce, points }),
       notJudged: notJudged(question),
     },
     warnings: faults,

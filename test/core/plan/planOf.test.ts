@@ -311,6 +311,31 @@ describe('each kind of number says by which law, where that holds, and what to d
   })
 })
 
+describe('errors where they bite', () => {
+  test('force zero by itself over the load, tilt by tan β · |sin πN|/(πN), run-out by the contact’s stiffness', () => {
+    const question = asking(
+      { ...lacquerQuestion, noise: { forceZero: 0.02, tilt: 0.3 * (Math.PI / 180) } },
+      { axialForce: 1 },
+    )
+    const { sentences, points } = plan(question)
+    const words = sentences.errors.join(' ')
+    // 0.02 N at 1 N is 2 %, at all speeds together.
+    expect(words).toContain('A force zero off by 20 mN moves all friction values together by 2 %')
+    expect(words).toMatch(/A micrometre of run-out changes the axial force by/)
+    const { turns, friction } = points[0]
+    // 0.3° makes an amplitude of 0.0052.
+    const share = (0.0052 * Math.abs(Math.sin(Math.PI * turns))) / (Math.PI * turns) / friction.value
+    const told = Number(/can shift friction there by ([\d.]+) %/.exec(words)?.[1]) / 100
+    expect(Math.abs(told / share - 1)).toBeLessThan(0.03)
+  })
+
+  test('soft pairs hardly care for run-out', () => {
+    expect(plan(asking(oatQuestion, { axialForce: 5 })).sentences.errors.join(' ')).not.toMatch(
+      /hold the force by control/,
+    )
+  })
+})
+
 describe('what cannot be decided is refused', () => {
   test.for([
     ['no sample', { samples: [] }, 'deciding.samples'],

@@ -1,5 +1,5 @@
 import { askOf, compareSamples, decisionFrom, type Replicate } from '../../core/decide/index.ts'
-import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
+import { done, failed, type Outcome, type Outside, type Problem, type Progress } from '../../core/terms/index.ts'
 import type { KeptRecord, Lab } from '../../store/index.ts'
 import { inLab } from '../lab/inLab.ts'
 import type { LabCall } from '../lab/labCall.ts'
@@ -24,7 +24,7 @@ export const compareStudy = (
   inLab(call, outside, async (lab) => {
     const said = compareAsk(ask)
     if (!said.ok) return said
-    const gathered = await studyReplicates(lab, study, outside)
+    const gathered = await studyReplicates(lab, study, outside.progress)
     if (!gathered.ok) return gathered
     const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'decision' })
     if (!paper.ok) return paper
@@ -45,7 +45,7 @@ export interface StudyReplicates extends Pick<Compared, 'title' | 'records' | 'l
 }
 
 /** Gathers what a study's comparison is made of. */
-export async function studyReplicates(lab: Lab, study: string, outside: Outside): Promise<Outcome<StudyReplicates>> {
+export async function studyReplicates(lab: Lab, study: string, progress?: Progress): Promise<Outcome<StudyReplicates>> {
   const about = await lab.studies.get(study)
   if (!about.ok) return about
   const listed = await listedRecords(lab, { study })
@@ -57,7 +57,7 @@ export async function studyReplicates(lab: Lab, study: string, outside: Outside)
   const records: ComparedRecord[] = []
   const left: { name: string; why: string }[] = []
   for (const [place, { record, result }] of listed.value.entries()) {
-    outside.progress('records', place + 1, listed.value.length)
+    progress?.('records', place + 1, listed.value.length)
     if (record.sample === null) left.push({ name: record.name, why: 'nobody says which sample it is of' })
     else if (result === undefined) left.push({ name: record.name, why: 'it is not reduced yet' })
     else {

@@ -1,3 +1,4 @@
+export type { ReplicatesAnswer } from './decision.ts'
 export type { ChangedEvent, Job, JobDone, JobMade, JobProgress } from './job.ts'
 export type { BodiesAnswer, HistoryAnswer, HistoryEntry, LabAnswer } from './lab.ts'
 export type { NewPaper, Paper, PaperNote } from './paper.ts'

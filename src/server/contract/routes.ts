@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { replicatesAnswer } from './decision.ts'
 import { job, jobMade, jobWord } from './job.ts'
 import { bodiesAnswer, historyAnswer, historyQuery, labAnswer } from './lab.ts'
 import { labPaperPlace, newPaper, paper, recordPaperPlace, studyPaperPlace } from './paper.ts'
@@ -61,6 +62,14 @@ export const routes = {
     about: 'a study with its samples, records and papers',
     params: study,
     answer: studyAnswer,
+  }),
+  replicates: route({
+    ...get,
+    path: '/api/studies/{study}/replicates',
+    group: 'Studies',
+    about: 'the replicates of a study, as a comparison of its samples takes them',
+    params: study,
+    answer: replicatesAnswer,
   }),
   studyPaper: route({
     ...get,

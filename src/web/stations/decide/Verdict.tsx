@@ -1,0 +1,28 @@
+import type { ReactNode } from 'react'
+import type { Comparison } from '../../../core/terms/index.ts'
+
+/** The answer first, in large letters; what it rests on below it. */
+export function Verdict({ comparison }: { readonly comparison: Comparison }): ReactNode {
+  const { differences, ranking, samples, sentences } = comparison
+  const large = sentences.slice(0, Math.max(1, differences.length))
+  const many = ranking !== null && samples.length > 2
+  return (
+    <section aria-label="Verdict">
+      {many && <p className="say">{ranking.sentence}</p>}
+      {large.map((sentence) => (
+        <p key={sentence} className={many ? undefined : 'say'}>
+          {sentence}
+        </p>
+      ))}
+      <ul className="grounds">
+        {sentences
+          .slice(large.length)
+          .filter((sentence) => sentence !== ranking?.sentence)
+          .map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+      </ul>
+      <p className="quiet">{comparison.method}</p>
+    </section>
+  )
+}

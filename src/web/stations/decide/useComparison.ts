@@ -1,0 +1,68 @@
+import { useMemo } from 'react'
+import {
+  askOf,
+  compareDefaults,
+  compareSamples,
+  type DecisionPaper,
+  decisionFrom,
+  type Replicate,
+} from '../../../core/decide/index.ts'
+import { parseQuantity } from '../../../core/quantity/index.ts'
+import type { Comparison, Problem } from '../../../core/terms/index.ts'
+import type { ReplicatesAnswer } from '../../../server/contract/index.ts'
+import { type Kept, useKept } from '../../api/kept.ts'
+import { type PaperHold, studyPaper, usePaper } from '../../api/usePaper.ts'
+import { flatPaper, type QuestionPaper } from '../../question/questionPaper.ts'
+
+/** A study's samples held against each other, as far as they are here, and the paper that says how. */
+export interface ComparisonHold {
+  readonly gathered: Kept<ReplicatesAnswer>
+  readonly paper: PaperHold<DecisionPaper>
+  readonly decision: DecisionPaper
+  /** The margin that counts, and whether nobody has said it in this study. */
+  readonly margin: number
+  readonly marginAssumed: boolean
+  readonly comparison: Comparison | undefined
+  readonly problems: readonly Problem[]
+}
+
+/** Fewer turns than at the terminal, so that pictures follow a moving hand; the last digit of the band may differ. */
+const draws = 4000
+
+/** Compares anew whenever a record, the paper or the margin under a moving hand changes. */
+export function useComparison(
+  study: string,
+  question: QuestionPaper | null,
+  preview: number | undefined,
+): ComparisonHold {
+  const gathered = useKept<ReplicatesAnswer>(`/api/studies/${encodeURIComponent(study)}/replicates`)
+  const paper = usePaper<DecisionPaper>(studyPaper(study, 'decision'))
+  const decision = useMemo(() => decisionFrom(paper.content), [paper.content])
+  const usual = decision.scale === 'difference' ? 0.02 : (marginOf(question) ?? compareDefaults.margin)
+  const margin = preview ?? decision.margin ?? usual
+  const outcome = useMemo(
+    () => (gathered.value === undefined ? undefined : compared(gathered.value, decision, margin)),
+    [gathered.value, decision, margin],
+  )
+  return {
+    ...{ gathered, paper, decision, margin },
+    marginAssumed: decision.margin === null,
+    comparison: outcome?.ok === true ? outcome.value : undefined,
+    problems: outcome === undefined || outcome.ok ? [] : outcome.problems,
+  }
+}
+
+function compared({ replicates }: ReplicatesAnswer, decision: DecisionPaper, margin: number) {
+  const ask = askOf(decision)
+  // A record that has left the study since takes its removal with it.
+  const removals = decision.removals.filter(({ record }) => replicates.some((one) => one.record === record))
+  const all: readonly Replicate[] = replicates
+  return compareSamples(all, { ...ask, removals, options: { ...ask.options, draws, margin } })
+}
+
+/** The margin that the question named. */
+function marginOf(question: QuestionPaper | null): number | undefined {
+  const text = flatPaper(question).get('deciding.margin')
+  const read = text === undefined ? undefined : parseQuantity(text, 'ratio')
+  return read?.ok === true && read.value > 0 ? read.value : undefined
+}

@@ -7,7 +7,8 @@ export function SweepTable({ steps }: { readonly steps: readonly SheetStepRow[] 
   const speeds = steps.map(({ slidingSpeed }) => slidingSpeed)
   const unit = readableUnit(Math.sqrt(Math.min(...speeds) * Math.max(...speeds)), 'velocity')
   return (
-    <div className="sweep-table">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls must be reachable by keyboard
+    <section className="sweep-table" tabIndex={0} aria-label="Steps of the sweep">
       <table>
         <caption className="unseen">Steps of the sweep</caption>
         <thead>
@@ -31,6 +32,6 @@ export function SweepTable({ steps }: { readonly steps: readonly SheetStepRow[] 
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }

@@ -29,6 +29,8 @@ export class StripEngine {
   #layout: StripLayout
   #scene: StripScene | undefined
   #frame = 0
+  /** A tile has come since the last picture. */
+  #fresh = false
   #pieces: readonly Piece[] = []
 
   constructor(
@@ -45,9 +47,8 @@ export class StripEngine {
     from.envelopes.tell(() => {
       // The first tile brings the scales.
       if (this.#scene?.panels.some(({ scale }) => scale !== undefined) !== true) this.#scene = undefined
+      this.#fresh = true
       this.paint()
-      // What lies above the canvas tells values too.
-      from.moved(this.#view)
     })
     this.resize()
   }
@@ -138,6 +139,9 @@ export class StripEngine {
     const pieces = this.#envelopes.pieces(this.#view, pixels)
     this.#pieces = pieces
     paintStrip(context, { scene: this.#scene, view: this.#view, pieces, palette, density, lit, columns: this.#columns })
+    // What lies above the canvas tells values too.
+    if (this.#fresh) this.#moved(this.#view)
+    this.#fresh = false
   }
 
   close(): void {

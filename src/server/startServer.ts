@@ -19,6 +19,8 @@ export interface ServerArgs {
   readonly page: string
   /** Threads for jobs; those of the machine, but for one, where it is left out. */
   readonly threads?: number
+  /** Largest file that is taken, bytes; 2 GiB where it is left out. */
+  readonly largestUpload?: number
   readonly onFault: (error: unknown) => void
 }
 
@@ -39,7 +41,7 @@ export async function startServer(args: ServerArgs, outside: Outside): Promise<O
   const pool = new TaskPool(call, { program: outside.program, threads })
   const jobs = new JobBoard(onFault)
   const closing = new AbortController()
-  const uploads = new UploadArea(held.value.lab)
+  const uploads = new UploadArea(held.value.lab, args.largestUpload)
   const columns = new ColumnShelf(pool)
   const desk = { held: held.value, pool, jobs, uploads, columns, closing: closing.signal }
   let port = args.port

@@ -62,6 +62,11 @@ export function problemAnswer(problems: readonly Problem[], current?: unknown): 
   const body = current === undefined ? details : { ...details, current }
   return new Response(JSON.stringify(body), {
     status: details.status,
-    headers: { 'content-type': 'application/problem+json', 'cache-control': 'no-store' },
+    headers: {
+      'content-type': 'application/problem+json',
+      'cache-control': 'no-store',
+      // The rest of what is too large is not waited for.
+      ...(details.status === 413 ? { connection: 'close' } : {}),
+    },
   })
 }

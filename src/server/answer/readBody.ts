@@ -3,9 +3,6 @@ import { done, failed, type Outcome, type Problem } from '../../core/terms/index
 /** Longest JSON that is read, bytes. Files come as uploads, which have a bound of their own. */
 export const longestJson = 8 << 20
 
-/** Longest file that is taken, bytes. */
-export const longestUpload = 2 * 2 ** 30
-
 /** The JSON body of a request. Reads no further than the bound, whatever the request says of its length. */
 export async function readJson(request: Request): Promise<Outcome<unknown>> {
   const type = request.headers.get('content-type')?.split(';')[0].trim().toLowerCase()

@@ -1,7 +1,7 @@
 import type { Hono } from 'hono'
 import type { KeepWords, LookedUpload, ReadingWords, Upload } from '../../bench/serve/index.ts'
 import { done, failed, type Outcome } from '../../core/terms/index.ts'
-import { longestUpload, tooLarge } from '../answer/readBody.ts'
+import { tooLarge } from '../answer/readBody.ts'
 import { bind } from '../bind.ts'
 import { type KeepUpload, routes, type UploadLook } from '../contract/index.ts'
 import type { ServerDesk } from '../desk.ts'
@@ -11,7 +11,7 @@ import { beginKeeping } from '../jobs/keepJob.ts'
 export function uploadRoutes(app: Hono, desk: ServerDesk): void {
   const { held, uploads } = desk
   bind(app, routes.upload, async ({ query, request }) => {
-    if (Number(request.headers.get('content-length') ?? 0) > longestUpload) return failed(tooLarge(longestUpload))
+    if (Number(request.headers.get('content-length') ?? 0) > uploads.largest) return failed(tooLarge(uploads.largest))
     const { name, study = null } = query
     const at = held.outside.now().toISOString()
     const made = await uploads.receive({ name, study, at }, pieces(request))

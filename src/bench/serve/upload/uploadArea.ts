@@ -33,8 +33,10 @@ export interface Upload {
   readonly keeping: KeepWords | null
 }
 
-/** Largest file that is taken, bytes, and the most that all waiting ones may take. */
+/** Largest file that is taken, bytes. */
 export const largestUpload = 2 * 2 ** 30
+
+/** Most that all waiting ones may take. */
 const largestArea = 16 * 2 ** 30
 
 /** Uploads that nobody kept are thrown away after so long, ms. */
@@ -48,7 +50,11 @@ const longestWait = 3 * 24 * 3600 * 1000
 export class UploadArea {
   readonly #folder: string
 
-  constructor(lab: Pick<Lab, 'where' | 'engine'>) {
+  /** Largest file that is taken, bytes. */
+  readonly largest: number
+
+  constructor(lab: Pick<Lab, 'where' | 'engine'>, largest: number = largestUpload) {
+    this.largest = largest
     const beside = `kufe-uploads-${createHash('sha256').update(lab.where).digest('hex').slice(0, 16)}`
     this.#folder = lab.engine === 'sqlite' ? join(lab.where, 'uploads') : join(tmpdir(), beside)
   }
@@ -62,8 +68,8 @@ export class UploadArea {
     const part = join(this.#folder, `${id}.${process.pid}.part`)
     try {
       mkdirSync(this.#folder, { recursive: true, mode: 0o700 })
-      const size = await writePieces(part, pieces, Math.min(largestUpload, largestArea - this.#size()))
-      if (size === undefined) return failed(tooLarge(name))
+      const size = await writePieces(part, pieces, Math.min(this.largest, largestArea - this.#size()))
+      if (size === undefined) return failed(tooLarge(name, this.largest))
       renameSync(part, this.file(id))
       const upload: Upload = { id, name, study, size, at, keeping: null }
       const noted = this.#note(upload)
@@ -172,11 +178,11 @@ function isAlive(process_: number): boolean {
   }
 }
 
-const tooLarge = (name: string): Problem => ({
+const tooLarge = (name: string, largest: number): Problem => ({
   kind: 'bodyTooLarge',
   class: 'wrongUse',
   place: { file: name },
-  what: `The file is larger than ${largestUpload / 2 ** 30} GiB, or too much waits to be kept.`,
+  what: `The file is larger than ${Math.round(largest / 2 ** 20)} MiB, or too much waits to be kept.`,
   mend: 'Add it with "kufe add", or keep or drop what waits.',
 })
 

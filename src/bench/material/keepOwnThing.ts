@@ -3,6 +3,7 @@ import { canonicalJson } from '../../store/index.ts'
 import { identifierFrom } from '../lab/identifierFrom.ts'
 import { inLab } from '../lab/inLab.ts'
 import { changeNow, type LabCall } from '../lab/labCall.ts'
+import { ownContent } from './ownContent.ts'
 import { type OwnThing, ownThing } from './ownThing.ts'
 
 /** What became of it in the lab. */
@@ -24,15 +25,16 @@ export async function keepOwnThing(file: string, call: LabCall, outside: Outside
   const thing = read.value
   const id = identifierFrom(nameOf(thing))
   if (id === '') return failed(noName(file, nameOf(thing)))
+  const content = ownContent(thing)
   const place = { subject: 'lab', subjectId: 'lab', kind: thing.kind, name: id } as const
   return inLab(call, outside, async (lab): Promise<Outcome<KeptThing>> => {
     const latest = await lab.paper(place)
     if (!latest.ok) return latest
     const version = latest.value?.version ?? 0
-    if (latest.value !== undefined && canonicalJson(latest.value.content) === canonicalJson(thing)) {
+    if (latest.value !== undefined && canonicalJson(latest.value.content) === canonicalJson(content)) {
       return done({ thing, id, version, isNew: false })
     }
-    const kept = await lab.keepPaper({ ...place, content: thing, after: version }, changeNow(call, outside))
+    const kept = await lab.keepPaper({ ...place, content, after: version }, changeNow(call, outside))
     if (!kept.ok) return kept
     if (kept.value.end === 'superseded') return failed(meanwhile(id))
     return done({ thing, id, version: kept.value.paper.version, isNew: true })

@@ -2,6 +2,7 @@ import type { OwnThings } from '../../core/plan/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
 import { inLab } from '../lab/inLab.ts'
 import type { LabCall } from '../lab/labCall.ts'
+import { ownOfContent } from './ownContent.ts'
 import { type OwnThing, ownThing } from './ownThing.ts'
 
 /** Where own bodies and liquids are looked for. */
@@ -27,18 +28,12 @@ export async function ownThings({ files, lab }: OwnPlaces, outside: Outside): Pr
 }
 
 /** Those that a lab keeps, in order of their names. */
-export const keptThings = (call: LabCall, outside: Outside): Promise<Outcome<readonly OwnThing[]>> =>
+const keptThings = (call: LabCall, outside: Outside): Promise<Outcome<readonly OwnThing[]>> =>
   inLab(call, outside, async (lab) => {
     const papers = await lab.papersOf('lab', 'lab')
     if (!papers.ok) return papers
-    return done(papers.value.flatMap(({ content }) => (isOwnThing(content) ? [content] : [])))
+    return done(papers.value.flatMap(({ kind, content }) => ownOfContent(kind, content) ?? []))
   })
-
-/** A paper of the lab that holds a body or a liquid; others, such as rigs, are passed over. */
-function isOwnThing(content: unknown): content is OwnThing {
-  if (typeof content !== 'object' || content === null || !('kind' in content)) return false
-  return (content.kind === 'material' && 'material' in content) || (content.kind === 'liquid' && 'liquid' in content)
-}
 
 /** Of two with one name the first is taken, as a file goes before the lab. */
 function sorted(things: readonly OwnThing[]): OwnThings {

@@ -1,5 +1,5 @@
 export type { WrittenLiquid } from './assembleLiquid.ts'
 export { ownJsonSchema } from './ownSchema.ts'
-export { type OwnStarter, ownStarters, ownTemplate } from './ownTemplate.ts'
+export { ownStarters, ownTemplate } from './ownTemplate.ts'
 export { readFlowCurve } from './readFlowCurve.ts'
 export { readOwnThing } from './readOwnThing.ts'

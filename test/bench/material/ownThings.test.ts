@@ -122,3 +122,32 @@ test.for([
   writeFileSync(join(folder, 'own.yaml'), text)
   expect(kinds(await ownThings({ files: [join(folder, 'own.yaml')], lab: undefined }, outside))).toEqual(want)
 })
+
+test('papers that others keep of the lab are taken where they can be used, and passed over where not', async () => {
+  const call = await freshLab()
+  const value9 = { value: 9e9, low: 9e9, high: 9e9, source: 'ours', seen: 'own' }
+  const papers = [
+    [
+      'material',
+      'felt',
+      { name: 'felt', elasticModulus: value9, poissonRatio: { ...value9, value: 0.3, low: 0.3, high: 0.3 } },
+    ],
+    ['material', 'odd', { name: 'odd', elasticModulus: 'stiff' }],
+    [
+      'liquid',
+      'syrup',
+      { kind: 'measured', name: 'syrup', source: 'ours', points: [{ temperature: 293.15, viscosity: 0.1 }] },
+    ],
+    ['liquid', 'none', { kind: 'measured', name: 'none', source: 'ours' }],
+    ['rig', 'rig', { name: 'rig' }],
+  ] as const
+  await look(call, async (lab) => {
+    for (const [kind, name, content] of papers) {
+      const change = { at: outside.now().toISOString(), who: 'AB', why: '' }
+      value(await lab.keepPaper({ subject: 'lab', subjectId: 'lab', kind, name, content, after: 0 }, change))
+    }
+  })
+  const own = value(await ownThings({ files: [], lab: call }, outside))
+  expect(own.materials.map(({ name }) => name)).toEqual(['felt'])
+  expect(own.liquids.map(({ name }) => name)).toEqual(['syrup'])
+})

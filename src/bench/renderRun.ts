@@ -1,6 +1,13 @@
 import { simulateChunks, type Truth, truthOf } from '../core/rig/index.ts'
-import type { Progress } from '../core/terms/index.ts'
-import { inventedLine, recordColumns, type VirtualRunFile, writeSetup, writeTable } from '../io/index.ts'
+import type { Channels, Progress } from '../core/terms/index.ts'
+import {
+  type BreakawayRunFile,
+  inventedLine,
+  recordColumns,
+  type VirtualRunFile,
+  writeSetup,
+  writeTable,
+} from '../io/index.ts'
 import type { PlannedFile } from './writeTogether.ts'
 
 /** Where the three files of a simulated record go: `<folder>/<name>.csv`, `.setup.yaml`, `.truth.json`. */
@@ -28,6 +35,20 @@ export function renderRun(
   }
 }
 
+/** The same for torque ramps from rest, whose record lies in memory. */
+export function startFiles(
+  file: BreakawayRunFile,
+  { channels, truth, stem }: { readonly channels: Channels; readonly truth: object; readonly stem: string },
+): PlannedFile[] {
+  const bytes = (text: string) => [new TextEncoder().encode(text)]
+  const columns = recordColumns({ run: { columns: channels.names }, dialect: file.dialect })
+  return [
+    { file: `${stem}.truth.json`, pieces: bytes(truthText(truth)) },
+    { file: `${stem}.setup.yaml`, pieces: bytes(writeSetup(file.setup, { heading: [inventedLine], columns })) },
+    { file: `${stem}.csv`, pieces: writeTable([channels], file.dialect) },
+  ]
+}
+
 function* withProgress({ run, seed }: VirtualRunFile, rows: number, progress: Progress) {
   let made = 0
   for (const chunk of simulateChunks(run, seed)) {
@@ -38,7 +59,7 @@ function* withProgress({ run, seed }: VirtualRunFile, rows: number, progress: Pr
 }
 
 /** Twelve digits: more than any instrument has, and the same on every machine. */
-function truthText(truth: Truth): string {
+function truthText(truth: object): string {
   const rounded = (_key: string, value: unknown): unknown =>
     typeof value === 'number' && !Number.isInteger(value) ? Number(value.toPrecision(12)) : value
   return `${JSON.stringify({ label: inventedLine, ...truth }, rounded, 1)}\n`

@@ -35,9 +35,7 @@ function twistPanel({ starts }: Breakaway): ChartPanel {
     (start): ChartMark => ({
       kind: 'line',
       tone: start.moved ? 'ink' : 'orange',
-      items: start.trace
-        .filter(({ angle }) => angle <= most)
-        .map(({ angle, torque }) => ({ x: angle * milli, y: torque * milli })),
+      items: upTo(start.trace, most).map(({ angle, torque }) => ({ x: angle * milli, y: torque * milli })),
     }),
   )
   const points = starts.flatMap(({ at, step, staticFriction }): ChartPoint[] =>
@@ -60,6 +58,12 @@ function twistPanel({ starts }: Breakaway): ChartPanel {
       { kind: 'points', tone: 'red', items: points, label: points.length > 0 ? 'broke away' : undefined },
     ],
   }
+}
+
+/** Rows up to the edge of the plot, and the way there from the last one inside. */
+function upTo(trace: Start['trace'], most: number): Start['trace'] {
+  const past = trace.findIndex(({ angle }) => angle > most)
+  return past < 0 ? trace : [...trace.slice(0, past), { ...trace[past], angle: most }]
 }
 
 const three = (value: number | undefined): string => (value === undefined ? '–' : String(Number(value.toPrecision(3))))

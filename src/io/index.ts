@@ -22,7 +22,10 @@ export {
   tableProblemKinds,
 } from './table/index.ts'
 export {
+  type BreakawayRunFile,
   inventedLine,
+  isBreakawayRun,
+  readBreakawayRun,
   readVirtualRun,
   recordColumns,
   type VirtualRunFile,

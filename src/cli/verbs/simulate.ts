@@ -1,6 +1,7 @@
 import { schemaVersion } from '../../core/terms/index.ts'
 import { complain } from '../complain.ts'
 import { exitCodes } from '../exitCodes.ts'
+import { quantityOption } from '../quantityOption.ts'
 import type { Desk, Verb } from '../verb.ts'
 import { wholeNumber } from '../wholeNumber.ts'
 
@@ -9,6 +10,8 @@ interface Options {
   readonly name?: string
   readonly seed?: number
   readonly rows?: number
+  readonly axialForce?: number
+  readonly temperature?: number
   readonly force?: true
   readonly json?: true
 }
@@ -18,7 +21,7 @@ export const simulateVerb: Verb = {
   summary: 'make records whose truth is known',
   description:
     'Makes a record with the virtual rig, together with the setup that reduces it and the truth that it was made from. ' +
-    'Everything that it makes is invented and says so.',
+    'A run with a section "breakaway" makes torque ramps from rest. Everything that it makes is invented and says so.',
   examples: ['kufe simulate lacquer-a.run.yaml --out invented', 'kufe simulate --name trial --seed 7 --out invented'],
   define: (command, run) => {
     command
@@ -30,6 +33,16 @@ export const simulateVerb: Verb = {
       .option('--name <name>', 'name of the files, without ending; that of the run if left out')
       .option('--seed <number>', 'seed, instead of that of the run', wholeNumber(0, 2 ** 32 - 1))
       .option('--rows <number>', 'about so many rows, by longer or shorter steps', wholeNumber(1, 1e9))
+      .option(
+        '--axial-force <force>',
+        'axial force instead of that of the run, for a load series',
+        quantityOption('force'),
+      )
+      .option(
+        '--temperature <temperature>',
+        'temperature instead of that of the run, for a series',
+        quantityOption('temperature'),
+      )
       .option('--force', 'write over files that are there already')
       .option('--json', 'answer for machines: what was written, as JSON')
       .action((runFile: string | undefined, options: Options) => run((desk) => simulated(runFile, options, desk)))

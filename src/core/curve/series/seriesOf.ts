@@ -105,13 +105,16 @@ function speedsAlike(axis: SeriesAxis, whole: readonly SpeedGroup[]): number | n
   return fisherFUpper(between / within, [speeds - 1, (n - 2) * (speeds - 1)])
 }
 
-/** Friction force against load: an intercept is adhesion, or a zero of the axial force that is wrong. */
+/**
+ * Friction force against load, F_f = slope·F + intercept: an intercept is adhesion, or a zero of the axial force that is wrong.
+ * Records scatter by a share of their friction, so the line is put through µ against 1/F, where all weigh alike.
+ */
 function interceptAt({ slidingSpeed, found }: SpeedGroup): Series['intercepts'][number] | undefined {
   const line = straightLine(
-    found.map(({ member }) => member.axialForce),
-    found.map(({ member, point }) => point.friction * member.axialForce),
+    found.map(({ member }) => 1 / member.axialForce),
+    found.map(({ point }) => point.friction),
   )
-  return line && { slidingSpeed, slope: line.slope, intercept: line.intercept }
+  return line && { slidingSpeed, slope: line.intercept, intercept: line.slope }
 }
 
 function sentencesOf({

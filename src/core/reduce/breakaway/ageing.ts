@@ -83,7 +83,7 @@ const logGrid = (low: number, high: number, count: number): number[] =>
 
 function sentenceOf(slope: Bounded, grows: Ageing['grows'], [short, long]: readonly [number, number]): string {
   const perDecade = (value: number | null): string =>
-    value === null ? 'open' : printQuantity(value * Math.LN10, 'ratio', { digits: 2 })
+    value === null ? 'open' : printQuantity(value * Math.LN10, 'ratio', { digits: 2, unit: '1' })
   const seen = `${perDecade(slope.value)} per decade of rest (95 % from ${perDecade(slope.low)} to ${perDecade(slope.high)})`
   const over = `from ${printQuantity(short, 'time', { digits: 2 })} to ${printQuantity(long, 'time', { digits: 2 })}`
   switch (grows) {

@@ -220,9 +220,9 @@ function onsetOf(
     response,
     columns: ([onset, power]) => [...base, time.map((t) => Math.max(0, (t - onset) / span) ** power)],
     places: withPowers(grid(first, seen, Math.min(80, seen - first + 2)), runaways.coarse),
-    finer: ([onset]) => {
+    finer: ([onset], zoom) => {
       const row = (onset - time[0]) / interval
-      const reach = Math.max(4, 0.06 * (seen - first))
+      const reach = zoom * Math.max(4, 0.06 * (seen - first))
       return withPowers(grid(Math.max(first, row - reach), Math.min(seen, row + reach), 49), runaways.fine)
     },
   })

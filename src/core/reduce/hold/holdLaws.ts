@@ -16,12 +16,19 @@ export interface FittedLaw {
 interface Form {
   readonly columns: (at: readonly number[], blocks: SlidingBlocks) => readonly Float64Array[]
   readonly places: (blocks: SlidingBlocks) => readonly (readonly number[])[]
-  readonly finer?: (best: readonly number[], blocks: SlidingBlocks) => readonly (readonly number[])[]
+  readonly finer?: (best: readonly number[], blocks: SlidingBlocks, zoom: number) => readonly (readonly number[])[]
 }
 
 const ones = ({ distance }: SlidingBlocks): Float64Array => new Float64Array(distance.length).fill(1)
-const fading = ({ distance }: SlidingBlocks, length: number): Float64Array =>
-  distance.map((s) => Math.exp(-(s - distance[0]) / length))
+/** Mean of e^(−s/length) over the rows of each block: its middle times sinh(Nx)/(N·sinh x) with x = half a row over the length. */
+function fading(blocks: SlidingBlocks, length: number): Float64Array {
+  const { distance, rowsPerBlock } = blocks
+  const x = rowSpacing(blocks) / (2 * length)
+  const factor = x > 1e-9 ? Math.sinh(rowsPerBlock * x) / (rowsPerBlock * Math.sinh(x)) : 1
+  return distance.map((s) => factor * Math.exp(-(s - distance[0]) / length))
+}
+
+const rowSpacing = (blocks: SlidingBlocks): number => spanOf(blocks).block / blocks.rowsPerBlock
 
 /** Distance of a block, and of the whole stretch. */
 const spanOf = ({ distance }: SlidingBlocks): { block: number; whole: number } => {
@@ -50,17 +57,20 @@ const forms: Readonly<Record<HoldLaw, Form>> = {
   runIn: {
     columns: ([length], blocks) => [ones(blocks), fading(blocks, length)],
     places: (blocks) => lengths(blocks, 60).map((length) => [length]),
-    finer: ([length]) => around(length, 1.5, 60).map((near) => [near]),
+    finer: ([length], _, zoom) => around(length, 1.5 ** zoom, 61).map((near) => [near]),
   },
   twoStage: {
     columns: ([short, long], blocks) => [ones(blocks), fading(blocks, short), fading(blocks, long)],
     places: (blocks) => pairs(lengths(blocks, 16), lengths(blocks, 16), spanOf(blocks).whole),
-    finer: ([short, long], blocks) => pairs(around(short, 1.6, 13), around(long, 1.6, 13), spanOf(blocks).whole),
+    finer: ([short, long], blocks, zoom) =>
+      pairs(around(short, 1.6 ** zoom, 13), around(long, 1.6 ** zoom, 13), spanOf(blocks).whole),
   },
   failure: {
     columns: ([onset, width], blocks) => [
       ones(blocks),
-      blocks.distance.map((s) => rampMean(s, spanOf(blocks).block, { onset, width })),
+      blocks.distance.map((s) =>
+        rampMean(s, { rows: blocks.rowsPerBlock, spacing: rowSpacing(blocks) }, { onset, width }),
+      ),
     ],
     places: (blocks) => {
       const { block, whole } = spanOf(blocks)
@@ -71,12 +81,12 @@ const forms: Readonly<Record<HoldLaw, Form>> = {
       )
       return pairsOf(onsets, inLog(0.5 * block, whole / 2, 7))
     },
-    finer: ([onset, width], blocks) => {
+    finer: ([onset, width], blocks, zoom) => {
       const { block, whole } = spanOf(blocks)
-      const reach = Math.max(3 * block, whole / 60)
+      const reach = zoom * Math.max(3 * block, whole / 60)
       return pairsOf(
-        Array.from({ length: 49 }, (_, i) => onset + reach * (i / 24 - 1)),
-        around(width, 3, 11),
+        Array.from({ length: 25 }, (_, i) => onset + reach * (i / 12 - 1)),
+        around(width, 3 ** zoom, 13),
       )
     },
   },
@@ -98,7 +108,7 @@ export function fitHoldLaw(law: HoldLaw, blocks: SlidingBlocks): FittedLaw | und
     response: blocks.friction,
     columns: (at) => [...own(at), ...blocks.turn],
     places,
-    finer: form.finer && ((best) => form.finer?.(best, blocks) ?? []),
+    finer: form.finer && ((best, zoom) => form.finer?.(best, blocks, zoom) ?? []),
   })
   // A coating that fails grips: a fall is none.
   if (fit === undefined || (law === 'failure' && !(fit.profile.best.coefficients[1] > 0))) return undefined

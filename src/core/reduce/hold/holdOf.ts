@@ -39,22 +39,28 @@ export function holdOf(
   if (fitted.length === 0 || third === undefined) return failed(tooShort)
   const best = simplestAmong(fitted)
   const early = earlyExcess(blocks, best.fit)
-  return done(holdFrom({ blocks, best, third, early, options, choices: weighed(fitted) }, record))
+  const closer = (from: number, to: number) =>
+    slidingBlocks(record, { blocks: options.blocks, tolerance: oneSpeed, skip: options.skip, within: [from, to] })
+  return done(holdFrom({ blocks, best, closer, third, early, options, choices: weighed(fitted) }, record))
 }
 
 interface Found {
   readonly blocks: SlidingBlocks
   readonly best: FittedLaw
   readonly third: LateThird
+  readonly closer: (from: number, to: number) => SlidingBlocks | undefined
   readonly early: Bounded
   readonly options: HoldOptions
   readonly choices: readonly { fitted: FittedLaw; delta: number; weight: number }[]
 }
 
-function holdFrom({ blocks, best, third, early, options, choices }: Found, record: { reduction: Reduction }): Hold {
+function holdFrom(
+  { blocks, best, closer, third, early, options, choices }: Found,
+  record: { reduction: Reduction },
+): Hold {
   const { distance, time, friction } = blocks
   const last = distance.length - 1
-  const life = options.threshold === null ? null : lifeOf(blocks, options.threshold)
+  const life = options.threshold === null ? null : lifeOf(blocks, options.threshold, closer)
   const hold = {
     steps: blocks.steps,
     slidingSpeed: blocks.slidingSpeed,

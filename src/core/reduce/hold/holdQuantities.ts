@@ -68,9 +68,10 @@ export function steadyFrom(fitted: FittedLaw, { distance }: SlidingBlocks, share
     begin,
     longest,
   )
-  const span = allowedSpan((place) => fit.profile.allows(over(place)), { low: begin, high: begin + longest })
-  // A steady value so near that the allowed places begin at the first block leaves the lower end there.
-  return { value, low: span?.low ?? begin, high: span === undefined ? value : span.high }
+  return {
+    value,
+    ...allowedSpan((place) => fit.profile.allows(over(place)), { value, low: begin, high: begin + longest }),
+  }
 }
 
 /** Farthest place at which a function turns from above zero to below; the start where it never is above. */

@@ -11,19 +11,40 @@ const sustained = 4
  * Life to a friction threshold. Where friction passed it for good, a level, a rise and another level are fitted, and the
  * interval holds every distance at which that curve may cross the threshold; else the life is longer than what was slid.
  */
-export function lifeOf(blocks: SlidingBlocks, threshold: number): HoldLife {
+export function lifeOf(
+  blocks: SlidingBlocks,
+  threshold: number,
+  closer: (from: number, to: number) => SlidingBlocks | undefined,
+): HoldLife {
   const { distance, friction } = blocks
   const watched = distance[distance.length - 1]
   const passed = passing(friction, threshold)
-  const near = passed === undefined ? undefined : aroundRise(blocks, passed)
-  const fitted = near && fitHoldLaw('failure', near)
-  const crossing = fitted && crossingOf(fitted, near, threshold)
+  const crossing = passed === undefined ? undefined : lifeNear(aroundRise(blocks, passed), { threshold, closer })
   if (crossing === undefined) return { threshold, distance: null, watched, sentence: outlived(threshold, watched) }
   const metres = (value: number | null): string =>
     value === null ? 'open' : printQuantity(value, 'length', { digits: 3 })
   const sentence = `Friction passed ${threshold} after ${metres(crossing.value)} (95 % from ${metres(crossing.low)} to ${metres(crossing.high)}).`
   return { threshold, distance: crossing, watched, sentence }
 }
+
+/** The crossing, looked at a second time in finer blocks where the rise is short. */
+function lifeNear(
+  near: SlidingBlocks,
+  { threshold, closer }: { threshold: number; closer: (from: number, to: number) => SlidingBlocks | undefined },
+): Bounded | undefined {
+  const fitted = fitHoldLaw('failure', near)
+  const crossing = fitted && crossingOf(fitted, near, threshold)
+  if (fitted === undefined || crossing === undefined) return crossing
+  const [onset, width] = fitted.fit.profile.best.at
+  const reach = Math.max(2 * width, 20 * blockOf(near))
+  const fine = closer(onset - reach, onset + width + reach)
+  if (fine === undefined || fine.rowsPerBlock >= near.rowsPerBlock) return crossing
+  const refitted = fitHoldLaw('failure', fine)
+  return (refitted && crossingOf(refitted, fine, threshold)) ?? crossing
+}
+
+const blockOf = ({ distance }: SlidingBlocks): number =>
+  (distance[distance.length - 1] - distance[0]) / (distance.length - 1)
 
 const outlived = (threshold: number, watched: number): string =>
   `Friction did not pass ${threshold} for good within ${printQuantity(watched, 'length', { digits: 3 })}: the life is longer.`
@@ -67,38 +88,39 @@ function crossingOf(fitted: FittedLaw, { distance }: SlidingBlocks, threshold: n
   const reach = profile.accepted().map(({ at: [start, wide] }) => [start, start + wide] as const)
   const low = Math.max(distance[0], Math.min(...reach.map(([start]) => start)))
   const high = Math.min(distance[distance.length - 1], Math.max(...reach.map(([, end]) => end)))
-  const span = allowedSpan((place) => profile.allows(at(place), threshold), { low, high })
-  // A block is the finest that a life can be told to.
-  const block = (distance[distance.length - 1] - distance[0]) / (distance.length - 1)
-  return {
-    value,
-    low: Math.min(span?.low ?? value, value - block / 2),
-    high: span?.high === null ? null : Math.max(span?.high ?? value, value + block / 2),
-  }
+  const span = allowedSpan((place) => profile.allows(at(place), threshold), { value, low, high })
+  return { value, ...span }
 }
 
-/** Smallest and largest place that is allowed, found on a grid and closed in by halving; `high` null where the end itself is. */
+/**
+ * Smallest and largest place around an allowed one that is allowed: outwards in growing strides, closed in by halving. `high` is
+ * null where the end of the range itself is allowed.
+ */
 export function allowedSpan(
   allowed: (place: number) => boolean,
-  { low, high }: { readonly low: number; readonly high: number },
-): { low: number; high: number | null } | undefined {
-  const looks = 400
-  const place = (i: number): number => low + ((high - low) * i) / looks
-  const found = Array.from({ length: looks + 1 }, (_, i) => i).filter((i) => allowed(place(i)))
-  if (found.length === 0) return undefined
-  const edge = (inside: number, outside: number): number => {
-    let [a, b] = [place(inside), place(outside)]
-    for (let i = 0; i < 20; i++) {
-      const middle = (a + b) / 2
-      if (allowed(middle)) a = middle
-      else b = middle
+  { value, low, high }: { readonly value: number; readonly low: number; readonly high: number },
+): { low: number; high: number | null } {
+  const first = (high - low) * 1e-6
+  const edge = (end: number): number | undefined => {
+    const way = Math.sign(end - value)
+    let inside = value
+    for (let stride = first; way !== 0; stride *= 1.5) {
+      const next = value + way * Math.min(stride, Math.abs(end - value))
+      if (!allowed(next)) return between(allowed, inside, next)
+      if (next === end) return undefined
+      inside = next
     }
-    return a
+    return undefined
   }
-  const [first] = found
-  const last = found[found.length - 1]
-  return {
-    low: first === 0 ? low : edge(first, first - 1),
-    high: last === looks ? null : edge(last, last + 1),
+  return { low: edge(low) ?? low, high: value >= high ? null : (edge(high) ?? null) }
+}
+
+function between(allowed: (place: number) => boolean, inside: number, outside: number): number {
+  let [a, b] = [inside, outside]
+  for (let i = 0; i < 25; i++) {
+    const middle = (a + b) / 2
+    if (allowed(middle)) a = middle
+    else b = middle
   }
+  return a
 }

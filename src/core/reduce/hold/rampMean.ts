@@ -10,13 +10,13 @@ export interface Ramp {
 export const rampAt = (place: Metre, { onset, width }: Ramp): number =>
   Math.max(0, Math.min(1, (place - onset) / width))
 
-/** Its mean over a block around a place: exact, so that an onset inside a block has a place too. */
-export function rampMean(middle: Metre, block: Metre, ramp: Ramp): number {
-  return (areaTo(middle + block / 2, ramp) - areaTo(middle - block / 2, ramp)) / block
-}
-
-function areaTo(place: Metre, { onset, width }: Ramp): number {
-  const into = place - onset
-  if (into <= 0) return 0
-  return into <= width ? (into * into) / (2 * width) : into - width / 2
+/** Its mean over the rows of a block, which lie evenly around the middle: exact, so that an onset inside a block has a place too. */
+export function rampMean(
+  middle: Metre,
+  { rows, spacing }: { readonly rows: number; readonly spacing: Metre },
+  ramp: Ramp,
+): number {
+  let sum = 0
+  for (let k = 0; k < rows; k++) sum += rampAt(middle + (k - (rows - 1) / 2) * spacing, ramp)
+  return sum / rows
 }

@@ -35,6 +35,8 @@ export interface BlockOptions {
   readonly tolerance: number
   /** Sliding distance at the head that is left out, m. */
   readonly skip: number
+  /** Distances between which blocks are made; the whole stretch if left out. */
+  readonly within?: readonly [from: number, to: number]
 }
 
 /** Rows at the head of a stretch in which the speed is not within this share of its target are left out. */
@@ -63,8 +65,10 @@ export function slidingBlocks(
   })
   const force = signals.axialForce.map((value, i) => value - valueAt(reduction.forceZero, signals.time[i]))
   const settled = settledRow({ speed: signals.angularVelocity, path }, steps[0].target, options.skip)
-  const begin = options.skip > 0 ? settled : settled + startingRows(torque, settled)
-  const rows = path.length - begin
+  const whole = options.skip > 0 ? settled : settled + startingRows(torque, settled)
+  const begin = options.within === undefined ? whole : Math.max(whole, rowAt(path, options.within[0]))
+  const end = options.within === undefined ? path.length : rowAt(path, options.within[1])
+  const rows = end - begin
   const rowsPerBlock = Math.max(1, Math.ceil(rows / options.blocks))
   const count = Math.floor(rows / rowsPerBlock)
   if (count < fewestBlocks) return undefined
@@ -102,6 +106,12 @@ function longestHold(steps: readonly Step[], tolerance: number): readonly Step[]
     if (run.length > 0 && (best === undefined || rowsOf(run) > rowsOf(best))) best = run
   }
   return best
+}
+
+/** First row at which so far was slid; the number of rows where it never was. */
+function rowAt(path: Float64Array, distance: number): number {
+  const row = path.findIndex((s) => s >= distance)
+  return row < 0 ? path.length : row
 }
 
 /** Distance slid at every row since the first, by trapezoids. */

@@ -10,8 +10,8 @@ export interface CorrelatedModel {
   readonly columns: (at: readonly number[]) => readonly Float64Array[]
   /** Places to try first; one empty place for a model that is linear altogether. */
   readonly places: readonly (readonly number[])[]
-  /** Finer places around the best one; none where nothing is to be refined. */
-  readonly finer?: (best: readonly number[]) => readonly (readonly number[])[]
+  /** Finer places around the best one, the reach of which shrinks with `zoom`; none where nothing is to be refined. */
+  readonly finer?: (best: readonly number[], zoom: number) => readonly (readonly number[])[]
 }
 
 /** Such a model fitted. */
@@ -32,6 +32,9 @@ export interface CorrelatedProfile {
 /** Rounds in which place and correlation settle. */
 const rounds = 2
 
+/** Each zoom looks so much closer than the one before, until so many places are accepted. */
+const zooms = { factor: 0.25, most: 6, enough: 24 } as const
+
 /**
  * Generalised least squares with first-order autoregressive noise at every place, with the one correlation that the best
  * place shows (restricted likelihood). Undefined where there are too few rows or the columns cannot be told apart.
@@ -51,8 +54,11 @@ export function correlatedProfile(model: CorrelatedModel): CorrelatedProfile | u
   for (let round = 0; round <= rounds; round++) {
     fits = model.places.flatMap((at) => fitAt(at, noise.correlation) ?? [])
     if (fits.length === 0) return undefined
-    const best = leastOf(fits)
-    fits.push(...(model.finer?.(best.at) ?? []).flatMap((at) => fitAt(at, noise.correlation) ?? []))
+    for (let zoom = 0; zoom < (round === rounds ? zooms.most : 2) && model.finer !== undefined; zoom++) {
+      if (zoom > 0 && closeTo(fits, rows) >= zooms.enough) break
+      const { at: best } = leastOf(fits)
+      fits.push(...model.finer(best, zooms.factor ** zoom).flatMap((at) => fitAt(at, noise.correlation) ?? []))
+    }
     if (round === rounds) break
     const products = laggedProducts([...model.columns(leastOf(fits).at), model.response])
     noise = noiseCorrelation([correlationLikelihood(products)]).steps[0]
@@ -78,6 +84,12 @@ function finished(model: CorrelatedModel, fits: readonly HeldFit[], noise: Noise
     deviance: leastDeviance(columns, model.response),
     columns,
   }
+}
+
+/** How many places lie within about two standard deviations of the best one. */
+function closeTo(fits: readonly HeldFit[], rows: number): number {
+  const most = leastOf(fits).squares * (1 + 4 / rows)
+  return fits.filter(({ squares }) => squares <= most).length
 }
 
 const leastOf = (fits: readonly HeldFit[]): HeldFit =>

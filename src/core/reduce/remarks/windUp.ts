@@ -21,7 +21,8 @@ export function windUp(
 ): Remark | undefined {
   if (stiffness === undefined) return undefined
   const share = windUpShare(seen, stiffness)
-  if (!(share > limit)) return undefined
+  // A shaft that stands has no step to take a share of: that is a start from rest.
+  if (!(share > limit && share < Number.POSITIVE_INFINITY)) return undefined
   return {
     kind: 'windUp',
     seen: share,

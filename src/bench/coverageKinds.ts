@@ -1,5 +1,10 @@
 import { type CoverageMark, coverRun } from './coverRun.ts'
+import { breakawayGroups, coverBreakaway } from './questions/coverBreakaway.ts'
+import { coverHold, holdGroups } from './questions/coverHold.ts'
+import { coverLoop, loopGroups } from './questions/coverLoop.ts'
+import { coverLives, coverSeries, livesGroups, seriesGroups } from './questions/coverSeries.ts'
 import { coverStickSlip, stickSlipGroups } from './stickSlip/coverStickSlip.ts'
+import { coverTurnMap, turnMapGroups } from './turnMap/coverTurnMap.ts'
 import { coverWear, wearGroups } from './wear/coverWear.ts'
 
 /** One study of coverage: what it is called, the rows of its table in order, and one draw of it. */
@@ -27,6 +32,12 @@ export const coverageKinds = {
   },
   'stick-slip': { groups: stickSlipGroups, cover: coverStickSlip },
   wear: { groups: wearGroups, cover: coverWear },
+  'turn-map': { groups: turnMapGroups, cover: coverTurnMap },
+  breakaway: { groups: breakawayGroups, cover: coverBreakaway },
+  hold: { groups: holdGroups, cover: coverHold },
+  loop: { groups: loopGroups, cover: coverLoop },
+  series: { groups: seriesGroups, cover: coverSeries },
+  lives: { groups: livesGroups, cover: coverLives },
 } as const satisfies Readonly<Record<string, CoverageKind>>
 
 /** Name of one study. */

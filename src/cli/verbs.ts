@@ -28,6 +28,7 @@ import { setupVerb } from './verbs/setup.ts'
 import { showVerb } from './verbs/show.ts'
 import { simulateVerb } from './verbs/simulate.ts'
 import { stickSlipVerb } from './verbs/stickSlip.ts'
+import { turnMapVerb } from './verbs/turnMap.ts'
 import { verifyVerb } from './verbs/verify.ts'
 import { watchVerb } from './verbs/watch.ts'
 import { wearVerb } from './verbs/wear.ts'
@@ -47,6 +48,7 @@ export const allVerbs: readonly Verb[] = [
   seriesVerb,
   stickSlipVerb,
   wearVerb,
+  turnMapVerb,
   labVerb,
   addVerb,
   watchVerb,

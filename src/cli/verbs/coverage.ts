@@ -6,7 +6,17 @@ import type { Desk, Verb } from '../verb.ts'
 import { wholeNumber } from '../wholeNumber.ts'
 
 /** Studies that can be asked for; the type holds them against those that the bench has. */
-const studies: Readonly<Record<CoverageKindName, true>> = { curves: true, 'stick-slip': true, wear: true }
+const studies: Readonly<Record<CoverageKindName, true>> = {
+  curves: true,
+  'stick-slip': true,
+  wear: true,
+  'turn-map': true,
+  breakaway: true,
+  hold: true,
+  loop: true,
+  series: true,
+  lives: true,
+}
 
 interface Options {
   readonly of: CoverageKindName

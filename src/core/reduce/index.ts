@@ -4,6 +4,7 @@ export { type HoldOptions, holdDefaults, holdOf } from './hold/holdOf.ts'
 export { type LoopOptions, loopDefaults, loopOf } from './loop/loopOf.ts'
 export { type SweptRecord, sweepsRunIn } from './loop/sweepsRunIn.ts'
 export { recordStretches } from './recordStretches.ts'
+export { changeInWords, type RecordTurnDifference, recordTurnDifference } from './recordTurnDifference.ts'
 export {
   type RecordTurnMap,
   type ReducedChannels,
@@ -19,6 +20,8 @@ export { type RecordStickSlip, recordStickSlip } from './stickSlip/recordStickSl
 export { type StepVibration, type VibrationVerdict, vibrationVerdicts } from './stickSlip/stepVibration.ts'
 export { vibrationWords } from './stickSlip/stickSlipWords.ts'
 export type { VibrationNumbers } from './stickSlip/vibrationNumbers.ts'
+export type { TurnSpot } from './turnSpot.ts'
+export { type TurnDifference, turnDifference, turnDifferenceDefaults } from './turnDifference.ts'
 export { type TurnMap, type TurnMapOptions, turnMap, turnMapDefaults } from './turnMap.ts'
 export type { GapWear } from './wear/gapWear.ts'
 export { type GrooveSection, grooveSection, undisturbed } from './wear/grooveSection.ts'

@@ -51,11 +51,7 @@ export function recordTurnMap(
   const { channels, setup, reduction } = record
   const source = signalSource(channels, setup, fixtureGeometry(setup.fixture))
   const slides = reduction.steps.filter(({ kind }) => kind === 'slide')
-  const rowsOf = rowsReader(record, source, quantity)
-  // Page by page, so that a long record never lies in memory as a whole.
-  const pieces = function* (): Iterable<TurnRows> {
-    for (const step of slides) for (const page of source.pages(step.from, step.to)) yield rowsOf(step, page)
-  }
+  const pieces = turnPieces(record, source, quantity)
   const starts = slides.map(
     (step): StepTurns => ({
       number: step.number,
@@ -70,6 +66,19 @@ export function recordTurnMap(
   return {
     ...cellsOf(pieces, { columns: chosen.columns, turns }),
     steps: starts.map(({ number, turn }) => ({ number, turn })),
+  }
+}
+
+/** Angle and value of every row that slides, page by page, so that a long record never lies in memory as a whole. */
+export function turnPieces(
+  record: ReducedChannels,
+  source: SignalSource,
+  quantity: TurnQuantity,
+): () => Iterable<TurnRows> {
+  const slides = record.reduction.steps.filter(({ kind }) => kind === 'slide')
+  const rowsOf = rowsReader(record, source, quantity)
+  return function* () {
+    for (const step of slides) for (const page of source.pages(step.from, step.to)) yield rowsOf(step, page)
   }
 }
 

@@ -2,9 +2,9 @@ import { percentile } from '../numeric/index.ts'
 
 /** How finely a turn map is binned. */
 export interface TurnMapOptions {
-  /** Cells around one turn, 1 to 360. */
+  /** Cells around one turn, 1 to 1440. */
   readonly columns: number
-  /** Most rows of cells, 1 to 200; each takes as many whole turns as are needed. */
+  /** Most rows of cells, 1 to 1000; each takes as many whole turns as are needed. */
   readonly rows: number
 }
 
@@ -113,7 +113,7 @@ const middleRange = (filled: Float64Array): TurnMap['range'] =>
 
 /** The options, looked at. Throws RangeError for bins that no picture can show. */
 export function turnMapOptions(options: TurnMapOptions): TurnMapOptions {
-  const limits = { columns: 360, rows: 200 } as const
+  const limits = { columns: 1440, rows: 1000 } as const
   for (const name of ['columns', 'rows'] as const) {
     const given = options[name]
     if (!(Number.isInteger(given) && given >= 1 && given <= limits[name])) {

@@ -9,6 +9,7 @@ import type { StickSlip } from './stickSlip.ts'
 import type { ThermalDrift } from './thermalDrift.ts'
 import type { TurnRipple } from './turnRipple.ts'
 import type { Wear } from './wear.ts'
+import type { WornSpot } from './wornSpot.ts'
 
 /** What goes wrong or changes while a record is made. Undefined means that it does not. */
 export interface Disturbances {
@@ -22,6 +23,7 @@ export interface Disturbances {
   readonly hunting?: Hunting
   readonly lostContact?: readonly LostContact[]
   readonly wear?: Wear
+  readonly wornSpot?: WornSpot
   readonly thermalDrift?: ThermalDrift
   readonly runningIn?: RunningIn
   readonly coatingFailure?: CoatingFailure

@@ -1,8 +1,9 @@
 import { fixtureGeometry } from '../fixture/index.ts'
 import { randomFrom } from '../numeric/index.ts'
-import type { FixtureSpec, Setup } from '../terms/index.ts'
+import type { Setup } from '../terms/index.ts'
 import { familyLaw } from './familyLaw.ts'
 import { between, evenInLog } from './sampleNumbers.ts'
+import { exactSetup, oneStep, threeBallsOf } from './sampleOneStep.ts'
 import type { StickSlip } from './stickSlip.ts'
 import { type Oscillator, slipTime, stickTime } from './stickSlipOscillator.ts'
 import { usualColumns, type VirtualRun } from './virtualRun.ts'
@@ -15,13 +16,7 @@ export interface SampledStickSlip {
   readonly seed: number
 }
 
-const fixture: FixtureSpec = {
-  kind: 'ballsOnPlate',
-  balls: 3,
-  ballDiameter: 6.35e-3,
-  trackRadius: 15e-3,
-  trackRadiusUncertainty: 0,
-}
+const fixture = threeBallsOf(6.35e-3)
 
 /**
  * A saw-tooth or the swing of a shaft with inertia, whose drop scatters by 3 to 15 % from cycle to cycle; 10 to 60 cycles of 15 to 60
@@ -42,6 +37,7 @@ export function sampleStickSlip(seed: number, index: number): SampledStickSlip {
   const stiffness = (2 * share * torque * lever * frequency) / speed
   const natural = Math.PI * frequency * evenInLog(random, 6, 40)
   const inertia = stiffness / natural ** 2
+  const shaft = spring ? { inertia, torsionalStiffness: stiffness } : {}
   const oscillator: Oscillator = {
     stiffness: stiffness / lever ** 2,
     mass: inertia / lever ** 2,
@@ -68,38 +64,21 @@ export function sampleStickSlip(seed: number, index: number): SampledStickSlip {
         axialForce: { white: 1e-3 * axialForce },
       },
       riseTime: 0,
-      ...(spring ? { inertia, torsionalStiffness: stiffness } : {}),
+      ...shaft,
     },
-    sheet: {
-      speeds: { kind: 'list', speeds: [speed] },
-      dwell: { kind: 'time', seconds: period * between(random, 14, 64) },
+    sheet: oneStep({
+      speed,
+      seconds: period * between(random, 14, 64),
       samplingRate: Math.max(2, samplingRate),
       axialForce,
-      temperature: 298.15,
-      gap: 0,
-      blankBefore: false,
-      blankAfter: false,
-      lift: 1e-3,
-    },
+    }),
     friction: familyLaw('plateau', { h: friction }),
     disturbances: { stickSlip },
     columns: usualColumns,
   }
   return {
     run,
-    setup: {
-      rig: {
-        name: 'virtual rig',
-        torque: { scaleAccuracy: 0 },
-        axialForce: { scaleAccuracy: 0 },
-        angularVelocity: {},
-        ...(spring ? { inertia, torsionalStiffness: stiffness } : {}),
-      },
-      fixture,
-      pair: { upper: { name: 'upper body' }, lower: { name: 'lower body' } },
-      run: { axialForce },
-      options: {},
-    },
+    setup: exactSetup(fixture, axialForce, shaft),
     truth: { frequency: 1 / period, amplitude: 2 * share * friction, stickShare: stick / period },
     seed: random.integer(4294967296),
   }

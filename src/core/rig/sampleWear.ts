@@ -1,9 +1,10 @@
 import { capDepthOfVolume, capVolume, scarDiameterOfDepth } from '../contact/index.ts'
 import { fixtureGeometry, normalLoad } from '../fixture/index.ts'
-import { randomFrom } from '../numeric/index.ts'
-import type { FixtureSpec, Metre, ScarReading, Setup } from '../terms/index.ts'
+import { type Random, randomFrom } from '../numeric/index.ts'
+import type { Metre, ScarReading, Setup, WornSpec } from '../terms/index.ts'
 import { familyLaw } from './familyLaw.ts'
 import { between, evenInLog } from './sampleNumbers.ts'
+import { exactSetup, oneStep, threeBallsOf } from './sampleOneStep.ts'
 import { usualColumns, type VirtualRun } from './virtualRun.ts'
 import { wornGap } from './wear.ts'
 
@@ -31,13 +32,7 @@ export interface SampledWear {
  */
 export function sampleWear(seed: number, index: number): SampledWear {
   const random = randomFrom(seed, index)
-  const fixture: FixtureSpec = {
-    kind: 'ballsOnPlate',
-    balls: 3,
-    ballDiameter: evenInLog(random, 4e-3, 13e-3),
-    trackRadius: 15e-3,
-    trackRadiusUncertainty: 0,
-  }
+  const fixture = threeBallsOf(evenInLog(random, 4e-3, 13e-3))
   const radius = fixture.ballDiameter / 2
   const axialForce = evenInLog(random, 2, 20)
   const speed = evenInLog(random, 0.02, 0.2)
@@ -56,16 +51,8 @@ export function sampleWear(seed: number, index: number): SampledWear {
   const shares = [0, 1, 2].map(() => 1 + uneven * (2 * random.uniform() - 1))
   const whole = shares.reduce((a, b) => a + b, 0)
   const volumes = shares.map((share) => (3 * mean * share) / whole)
-  const scarUncertainty = evenInLog(random, 2e-6, 10e-6)
-  const reading = (diameter: Metre): Metre => diameter + scarUncertainty * random.normal()
-  const scars = volumes.map((volume): ScarReading => {
-    const diameter = scarDiameterOfDepth(capDepthOfVolume(volume, radius), radius)
-    return { along: reading(diameter), across: reading(diameter) }
-  })
   const trackVolume = mean * evenInLog(random, 0.3, 30)
-  const section = trackVolume / (2 * Math.PI * fixture.trackRadius)
-  const scatter = between(random, 0.02, 0.1)
-  const sections = Array.from({ length: 3 + random.integer(3) }, () => section * (1 + scatter * random.normal()))
+  const found = wornSpec(random, { volumes, radius, section: trackVolume / (2 * Math.PI * fixture.trackRadius) })
   const growth = between(random, 1e-6, 2e-6)
   const run: VirtualRun = {
     fixture,
@@ -78,17 +65,7 @@ export function sampleWear(seed: number, index: number): SampledWear {
       },
       riseTime: 0,
     },
-    sheet: {
-      speeds: { kind: 'list', speeds: [speed] },
-      dwell: { kind: 'time', seconds },
-      samplingRate: Math.max(2, Math.round(2000 / seconds)),
-      axialForce,
-      temperature: 298.15,
-      gap: 0,
-      blankBefore: false,
-      blankAfter: false,
-      lift: 1e-3,
-    },
+    sheet: oneStep({ speed, seconds, samplingRate: Math.max(2, Math.round(2000 / seconds)), axialForce }),
     friction: familyLaw('plateau', { h: 0.3 }),
     disturbances: {
       wear,
@@ -100,12 +77,8 @@ export function sampleWear(seed: number, index: number): SampledWear {
   return {
     run,
     setup: {
-      rig: { name: 'virtual rig', torque: { scaleAccuracy: 0 }, axialForce: { scaleAccuracy: 0 }, angularVelocity: {} },
-      fixture,
-      pair: { upper: { name: 'upper body' }, lower: { name: 'lower body' } },
-      run: { axialForce },
-      worn: { scars, scarUncertainty, sections, growthPerKelvin: growth, growthUncertainty: 0 },
-      options: {},
+      ...exactSetup(fixture, axialForce),
+      worn: { ...found, growthPerKelvin: growth, growthUncertainty: 0 },
     },
     truth: {
       ballVolume: 3 * mean,
@@ -116,4 +89,20 @@ export function sampleWear(seed: number, index: number): SampledWear {
     },
     seed: random.integer(4294967296),
   }
+}
+
+/** What a microscope and a stylus would say of these bodies. */
+function wornSpec(
+  random: Random,
+  { volumes, radius, section }: { volumes: readonly number[]; radius: Metre; section: number },
+): WornSpec {
+  const scarUncertainty = evenInLog(random, 2e-6, 10e-6)
+  const reading = (diameter: Metre): Metre => diameter + scarUncertainty * random.normal()
+  const scars = volumes.map((volume): ScarReading => {
+    const diameter = scarDiameterOfDepth(capDepthOfVolume(volume, radius), radius)
+    return { along: reading(diameter), across: reading(diameter) }
+  })
+  const scatter = between(random, 0.02, 0.1)
+  const sections = Array.from({ length: 3 + random.integer(3) }, () => section * (1 + scatter * random.normal()))
+  return { scars, scarUncertainty, sections }
 }

@@ -14,6 +14,7 @@ import { rippleFactor } from './turnRipple.ts'
 import type { VirtualRun } from './virtualRun.ts'
 import { wornGap } from './wear.ts'
 import { createWindUp } from './windUp.ts'
+import { wornSpotFactor } from './wornSpot.ts'
 
 /** What truly acts at the contact, before any sensor. */
 export interface TrueContact {
@@ -74,7 +75,7 @@ interface Sliding {
 
 /** Friction with all that rides on it but stick and slip. */
 function createFriction(run: VirtualRun): (at: Sliding) => Ratio {
-  const { frictionRipple = [], runningIn, tilt, coatingFailure, liquidChange } = run.disturbances
+  const { frictionRipple = [], runningIn, tilt, coatingFailure, liquidChange, wornSpot } = run.disturbances
   const { axialForce, temperature } = run.sheet
   const factor = run.conditions === undefined ? 1 : conditionsFactor(run.conditions, axialForce, temperature)
   return ({ speed, angle, distance, time, direction }) => {
@@ -82,6 +83,7 @@ function createFriction(run: VirtualRun): (at: Sliding) => Ratio {
     if (!(friction >= 0)) throw new RangeError(`friction law gives ${friction} at ${speed} m/s`)
     if (runningIn) friction *= runningInFactor(runningIn, distance)
     if (coatingFailure) friction = failedFriction(coatingFailure, friction, distance)
+    if (wornSpot) friction *= wornSpotFactor(wornSpot, angle, distance)
     if (frictionRipple.length > 0) friction *= rippleFactor(frictionRipple, angle)
     return tilt ? tiltedFriction(tilt, { friction, angle, direction }) : friction
   }

@@ -29,8 +29,17 @@ const viridis = [
 /** Greys for print, even in CIE L* by construction of sRGB to within what a printer keeps; white is left to empty cells. */
 const greys = ['#1a1a1a', '#e6e6e6'] as const
 
+/**
+ * Blue below, paper in the middle, vermilion above, for differences: the two of Okabe & Ito 2008 that colour-blind eyes part best. In print the
+ * sign is lost in grey, so there differences stay on the even greys.
+ */
+const aboutZero = ['#004a7a', '#0072b2', '#7db8da', '#f4f4f0', '#f0a872', '#d55e00', '#8f3a00'] as const
+
 /** Colours at equal distances along the scale, with straight lines in between. */
-export const colourStops = (palette: PaletteName): readonly string[] => (palette === 'print' ? greys : viridis)
+export function colourStops(palette: PaletteName, diverging = false): readonly string[] {
+  if (palette === 'print') return greys
+  return diverging ? aboutZero : viridis
+}
 
 /** The scale in `levels` colours of three bytes each. */
 export function colourTable(stops: readonly string[], levels: number): Uint8Array {

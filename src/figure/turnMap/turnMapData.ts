@@ -17,6 +17,8 @@ export interface TurnMapFigureData extends Words {
   readonly map: TurnCells
   /** Friction is a plain number, its swing a share of the step's friction, axial force in N, gap in m. */
   readonly quantity: 'friction' | 'frictionSwing' | 'axialForce' | 'gap'
+  /** True for differences: colours part at zero. The range should be even about it. */
+  readonly diverging?: boolean
   /** Turn at which each step begins, on the scale of `turns`. */
   readonly steps?: readonly { readonly number: number; readonly turn: number }[]
 }

@@ -39,7 +39,7 @@ export function turnMapFigure(data: TurnMapFigureData, options: Partial<TurnMapF
     top: top + 32,
     bottom: plot.bottom - 40,
   }
-  const stops = colourStops(chosen.palette)
+  const stops = colourStops(chosen.palette, data.diverging === true)
   const notes = [
     map.rows > 0 && !isEven(map) ? 'Rows hold more turns where the shaft is fast.' : '',
     cells.below || cells.above ? 'The colours span the middle 99 % of the cells.' : '',

@@ -71,9 +71,9 @@ test('rows without a value are left out; nothing at all gives no row and no rang
 })
 
 test('refuses bins that no picture shows and columns of different length', () => {
-  for (const columns of [0, 361, 1.5, Number.NaN]) {
+  for (const columns of [0, 1441, 1.5, Number.NaN]) {
     expect(() => turnMap(turns(0), turns(0), { columns })).toThrow(RangeError)
   }
-  expect(() => turnMap(turns(0), turns(0), { rows: 201 })).toThrow('rows must be a whole number from 1 to 200, got 201')
+  expect(() => turnMap(turns(0), turns(0), { rows: 1001 })).toThrow('rows must be a whole number from 1 to 1000, got 1001')
   expect(() => turnMap(turns(0, 1), turns(0))).toThrow('angle has 2 rows, value has 1')
 })

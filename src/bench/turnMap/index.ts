@@ -1,0 +1,10 @@
+// What the verb needs and nothing more: every module that it loads takes time and memory.
+export { writeWhole } from '../writeWhole.ts'
+export {
+  drawTurnChange,
+  drawTurnMap,
+  type TurnMapArgs,
+  type TurnMapOfFile,
+  turnMapOfFile,
+  turnMapText,
+} from './turnMapOfFile.ts'

@@ -12,7 +12,7 @@ export function pulseEvents({ held, closing }: ServerDesk): { listen(listener: L
   let timer: ReturnType<typeof setInterval> | undefined
   let looking = false
   const look = async (): Promise<void> => {
-    if (looking) return
+    if (looking || timer === undefined) return
     looking = true
     try {
       const news = await held.news()
@@ -28,8 +28,13 @@ export function pulseEvents({ held, closing }: ServerDesk): { listen(listener: L
   closing.addEventListener('abort', rest, { once: true })
   return {
     listen: (listener) => {
+      if (timer === undefined) {
+        // What happened while nobody listened is no news: a page reads all when it comes.
+        void held.news().then(() => {
+          if (listeners.size > 0 && !closing.aborted) timer ??= setInterval(() => void look(), lookEvery)
+        })
+      }
       listeners.add(listener)
-      timer ??= setInterval(() => void look(), lookEvery)
       return () => {
         listeners.delete(listener)
         if (listeners.size === 0) rest()

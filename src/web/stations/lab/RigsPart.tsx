@@ -4,6 +4,7 @@ import type { RigSpec, SensorLimits } from '../../../core/terms/index.ts'
 import type { SetupsAnswer } from '../../../server/contract/index.ts'
 import { useKept } from '../../api/kept.ts'
 import type { LabView } from '../../api/study.ts'
+import { Waiting } from '../../frame/Waiting.tsx'
 import { type Added, AddForm } from './AddForm.tsx'
 
 /** Rigs with what they can do: those that records were measured on, and those that somebody wrote down. */
@@ -32,7 +33,10 @@ export function RigsPart({ lab }: { readonly lab: LabView }): ReactNode {
         ]}
         contentOf={rigOf}
       />
-      {used.size === 0 && <p className="quiet">No rig yet: one comes with the first setup, or is written down here.</p>}
+      {value === undefined && <Waiting what="Reading the setups" />}
+      {value !== undefined && used.size === 0 && (
+        <p className="quiet">No rig yet: one comes with the first setup, or is written down here.</p>
+      )}
       <ul className="drawer-list">
         {[...used.values()].map(({ rig, records }) => (
           <li key={rig.name}>

@@ -31,7 +31,7 @@ const gapsWhile = (page: Page, act: string): Promise<number[]> =>
     const frame = () => new Promise((resolve) => requestAnimationFrame(resolve))
     const times = []
     const act = ${act}
-    for (let i = 0; i < 120; i++) {
+    for (let i = 0; i < 60; i++) {
       times.push(await frame())
       act(i, { surface, send, left, top, width })
     }
@@ -40,11 +40,11 @@ const gapsWhile = (page: Page, act: string): Promise<number[]> =>
 
 const pan = `(i, { send, width }) => {
   if (i === 0) send('pointerdown', width * 0.7)
-  else if (i === 119) send('pointerup', width * 0.2)
-  else send('pointermove', width * (0.7 - 0.5 * i / 119))
+  else if (i === 59) send('pointerup', width * 0.2)
+  else send('pointermove', width * (0.7 - 0.5 * i / 59))
 }`
 const zoom = `(i, { surface, left, top, width }) => surface.dispatchEvent(
-  new WheelEvent('wheel', { deltaY: i < 60 ? -40 : 40, ctrlKey: true, bubbles: true, cancelable: true, clientX: left + width * 0.4, clientY: top + 80 }))`
+  new WheelEvent('wheel', { deltaY: i < 30 ? -40 : 40, ctrlKey: true, bubbles: true, cancelable: true, clientX: left + width * 0.4, clientY: top + 80 }))`
 
 const framesPerSecond = (gaps: readonly number[]): number =>
   (1000 * gaps.length) / gaps.reduce((sum, gap) => sum + gap, 0)
@@ -77,16 +77,15 @@ describe.skipIf(noBrowser)('a record of a million rows', () => {
       ['zoom again', zoom],
     ] as const) {
       await gapsWhile(page, act) // the tiles come
-      // The best of three: other programs of the machine must not decide.
-      const rounds = [await gapsWhile(page, act), await gapsWhile(page, act), await gapsWhile(page, act)]
+      // The better of two: other programs of the machine must not decide.
+      const rounds = [await gapsWhile(page, act), await gapsWhile(page, act)]
       found[name] = Math.max(...rounds.map(framesPerSecond))
     }
     await page.getByRole('button', { name: 'Closer' }).click({ clickCount: 12 })
     await page.waitForTimeout(600)
     await gapsWhile(page, pan)
-    const close = [await gapsWhile(page, pan), await gapsWhile(page, pan), await gapsWhile(page, pan)]
+    const close = [await gapsWhile(page, pan), await gapsWhile(page, pan)]
     found['pan close'] = Math.max(...close.map(framesPerSecond))
-    process.stdout.write(`${JSON.stringify(found)}\n`)
     for (const [name, frames] of Object.entries(found)) expect(frames, name).toBeGreaterThan(50)
   }, 120_000)
 })

@@ -35,7 +35,7 @@ export function CutTrace({ answer: { step, point, rows, cut }, window, shown }: 
   const across = (box.right - box.left) / Math.max(last - first, 1e-9)
   return (
     <div ref={place} className="cut-trace">
-      <div className="over-figure">
+      <div className="over-figure" style={{ width }}>
         <Svg markup={stepTraceFigure(data, options)} />
         <WindowHandles
           place={{

@@ -24,7 +24,7 @@ export function LinkedCurve({ data, lit, light }: LinkedCurveProps): ReactNode {
   const chosen = lit ?? data.points[0]?.step ?? null
   return (
     <div ref={place} className="linked-curve">
-      <div className="over-figure">
+      <div className="over-figure" style={{ width }}>
         <Svg markup={markup} />
         <div role="listbox" aria-label="Points of the curve" aria-orientation="horizontal" className="curve-points">
           {places.map(({ step, x, y }) => {

@@ -90,6 +90,10 @@ function MendedBy({ papers, step }: { readonly papers: RecordAnswer['papers']; r
   return said === undefined ? 'Somebody moved this window.' : `${said.by}, ${said.at.slice(0, 10)}: ${said.why}.`
 }
 
+/** The bars are what came; the weighing takes the turn's waves off first. */
+const memoryNote =
+  'The bars are of the readings as they came, with the waves of the turn; those are taken off before readings are weighed.'
+
 function Details({ answer }: { readonly answer: StepAnswer }): ReactNode {
   const { step, point, rows, memory, cut } = answer
   const turns = useCallback(
@@ -107,11 +111,12 @@ function Details({ answer }: { readonly answer: StepAnswer }): ReactNode {
   )
   const remembered = useCallback(
     (width: number, palette: Look) => {
-      const data = memory ?? { correlations: [], readings: 0, lag: 1, time: null }
-      return autocorrelationFigure(
-        { title: 'How long its readings remember', ...data },
-        { palette, width, id: 'memory' },
-      )
+      const data = {
+        title: 'How long its readings remember',
+        note: memoryNote,
+        ...(memory ?? { correlations: [], readings: 0, lag: 1, time: null }),
+      }
+      return autocorrelationFigure(data, { palette, width, id: 'memory' })
     },
     [memory],
   )

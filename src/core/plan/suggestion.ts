@@ -37,10 +37,16 @@ export const compliantUnder: Newton = 10
 /** Fewest points per decade that still draw a curve. Common practice, no source. */
 export const fewestPerDecade = 5
 
+/** What a suggestion leaves out to be quick. */
+export interface SuggestionDepth {
+  /** False: no other counts of balls, and no span of loads where the load is given. For pictures that follow a hand. */
+  readonly trades: boolean
+}
+
 /** Looks for the load that sees most of the asked speeds, stays clear of its limits on both sides, and fits the time. */
-export function suggest(question: PlanQuestion): Suggestion {
+export function suggest(question: PlanQuestion, { trades }: SuggestionDepth = { trades: true }): Suggestion {
   const thinned = thinnedOut(question)
-  const { window, best, ...force } = chosenForce(planBasis(thinned))
+  const { window, best, ...force } = chosenForce(planBasis(thinned), trades)
   const line = planWindow(planBasis(thinned), {
     speeds: window.speeds,
     forces: Float64Array.of(force.axialForce),
@@ -58,7 +64,7 @@ export function suggest(question: PlanQuestion): Suggestion {
     aboveFastest: run === null ? limitsAt(line.speeds.length - 1) : limitsAt(at(fastest) + 1),
     perDecade: thinned.ask.perDecade,
     coupling: force.axialForce > compliantUnder ? 'stiff' : 'compliant',
-    bodies: otherBodies(thinned, best),
+    bodies: trades ? otherBodies(thinned, best) : [],
     possible: run !== null,
   }
 }
@@ -82,13 +88,14 @@ interface ChosenForce extends Pick<Suggestion, 'axialForce' | 'forceSpan' | 'for
   readonly best: Ratio
 }
 
-function chosenForce(basis: PlanBasis): ChosenForce {
+function chosenForce(basis: PlanBasis, trades = true): ChosenForce {
   const { ask } = basis.question
+  const given = trades ? undefined : ask.axialForce
   const window = planWindow(basis, {
     speeds: ask.slowest === ask.fastest ? Float64Array.of(ask.slowest) : logAxis(ask.slowest, ask.fastest, grid.speeds),
     forces:
-      ask.leastForce === ask.mostForce
-        ? Float64Array.of(ask.leastForce)
+      given !== undefined || ask.leastForce === ask.mostForce
+        ? Float64Array.of(given ?? ask.leastForce)
         : logAxis(ask.leastForce, ask.mostForce, grid.forces),
   })
   const { forces } = window
@@ -97,6 +104,7 @@ function chosenForce(basis: PlanBasis): ChosenForce {
   const best = most / window.speeds.length
   const forceGiven = ask.axialForce !== undefined
   const nothing = { forceSpan: null, aboveSpan: [], belowSpan: [] }
+  if (given !== undefined) return { axialForce: given, forceGiven, ...nothing, window, best }
   if (most === 0)
     return {
       axialForce: ask.axialForce ?? Math.sqrt(ask.leastForce * ask.mostForce),

@@ -32,7 +32,11 @@ export function Home({ find, keys }: HomeProps): ReactNode {
         </div>
       </header>
       <main id="work" className="home-page">
-        <h2>Studies</h2>
+        <p className="say">
+          A study follows one question from asking to report: which of these slips more easily, and at which speeds.
+          {lab.value?.demo === true && ' What this lab holds is invented data that came with the program.'}
+        </p>
+        <h2 className="onward">Studies</h2>
         {list.refusal !== undefined && <Refused refusal={list.refusal} />}
         {list.waiting && <Waiting what="Reading the studies" />}
         <ul className="studies">
@@ -46,6 +50,15 @@ export function Home({ find, keys }: HomeProps): ReactNode {
             </li>
           ))}
         </ul>
+        {studies.length > 0 && (
+          <p className="onward">
+            <Link to={{ study: studies[0].id, search: { tour: 1 } }}>
+              {lab.value?.demo === true
+                ? 'Show me around in two minutes, on invented data'
+                : 'Show me around in two minutes'}
+            </Link>
+          </p>
+        )}
         <NewStudy />
       </main>
     </>

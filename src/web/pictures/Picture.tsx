@@ -1,4 +1,4 @@
-import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { type Look, useLook } from '../frame/look.ts'
 
 interface PictureProps {
@@ -15,6 +15,26 @@ interface PictureProps {
 /** The one style attribute of figures; the page's own style says the same, and its security policy allows none inline. */
 const inlineStyle = ' style="font-variant-numeric: tabular-nums"'
 
+/** Whether a place is on the screen or about to be; true until the browser has looked, and on paper. */
+function useSeen(place: RefObject<HTMLElement | null>): boolean {
+  const [seen, setSeen] = useState(true)
+  useEffect(() => {
+    const box = place.current
+    if (box === null) return
+    const watch = new IntersectionObserver((entries) => setSeen(entries.some(({ isIntersecting }) => isIntersecting)), {
+      rootMargin: '200px',
+    })
+    const print = (): void => setSeen(true)
+    watch.observe(box)
+    addEventListener('beforeprint', print)
+    return () => {
+      watch.disconnect()
+      removeEventListener('beforeprint', print)
+    }
+  }, [place])
+  return seen
+}
+
 /** A figure at the width of its place, drawn again when that, the data or the look changes; the last frame stays till then. */
 export function Picture({ draw, least = 480, most = 1400, className = '', over }: PictureProps): ReactNode {
   const place = useRef<HTMLDivElement>(null)
@@ -29,8 +49,15 @@ export function Picture({ draw, least = 480, most = 1400, className = '', over }
     watch.observe(box)
     return () => watch.disconnect()
   }, [])
+  const seen = useSeen(place)
+  const last = useRef('')
   const width = Math.round(Math.min(most, Math.max(least, room)))
-  const svg = useMemo(() => (room === 0 ? '' : draw(width, look).replace(inlineStyle, '')), [draw, room, width, look])
+  // Out of sight it keeps its last frame, so that what is in sight follows the hand.
+  const svg = useMemo(
+    () => (room === 0 || !seen ? last.current : draw(width, look).replace(inlineStyle, '')),
+    [draw, room, seen, width, look],
+  )
+  last.current = svg
   useLayoutEffect(() => {
     const box = place.current
     if (box === null || svg === '') return

@@ -28,17 +28,15 @@ export interface LivePlan {
   readonly points: readonly PlannedPoint[]
   readonly contact: JudgedContact
   readonly outline: FixtureOutline
-  /** Speed × load. */
-  readonly window: PlanWindow
-  /** The cells of the window as the figure takes them: 0, or one more than the place in `planLimits`. */
-  readonly cells: Uint8Array
-  /** One line of the window at the planned load, finer. */
+  /** With the points per decade that were planned; what windows are drawn from. */
+  readonly asked: PlanBasis
+  /** One line of the window at the planned load. */
   readonly line: PlanWindow
   readonly limits: FrictionLimits
 }
 
 /** Cells of the window; fine enough that its borders look smooth, quick enough for a frame. */
-const grid = { speeds: 200, loads: 110, line: 160 } as const
+const grid = { speeds: 180, loads: 100, line: 140 } as const
 
 /** Pictures reach so far beyond what was asked for, so that the limits are seen. */
 const margin = 2
@@ -52,15 +50,10 @@ const places: ReadonlyMap<string, number> = new Map(planLimits.map((limit, index
 export function livePlan(question: PlanQuestion): LivePlan | null {
   if (questionFaults(question).some(({ weight }) => weight === 'stops')) return null
   const basis = planBasis(question)
-  const suggestion = suggest(question)
-  const { slowest, fastest, leastForce, mostForce } = question.ask
+  const suggestion = suggest(question, { trades: false })
+  const { slowest, fastest } = question.ask
   const { axialForce } = suggestion
   const asked = planBasis({ ...question, ask: { ...question.ask, perDecade: suggestion.perDecade } })
-  const speeds = logAxis(slowest / margin, fastest * margin, grid.speeds)
-  const window = planWindow(asked, {
-    speeds,
-    forces: logAxis(Math.min(leastForce, axialForce) / margin, Math.max(mostForce, axialForce) * margin, grid.loads),
-  })
   const fine = logAxis(slowest / margin, fastest * margin, grid.line)
   return {
     basis,
@@ -68,23 +61,43 @@ export function livePlan(question: PlanQuestion): LivePlan | null {
     points: suggestion.possible ? plannedPoints(basis, suggestion) : [],
     contact: judgedContact(basis, axialForce),
     outline: fixtureOutline(question.fixture),
-    window,
-    cells: cellsOf(window.broken),
+    asked,
     line: planWindow(asked, { speeds: fine, forces: Float64Array.of(axialForce) }),
     limits: frictionLimits(asked, axialForce, fine),
   }
+}
+
+/** Speed × load. */
+export interface LoadWindow {
+  readonly window: PlanWindow
+  /** The cells of the window as the figure takes them: 0, or one more than the place in `planLimits`. */
+  readonly cells: Uint8Array
+}
+
+/** The window of a live plan over speed and load; worked out only where it is seen. */
+export function loadWindowOf({ asked, suggestion: { axialForce } }: LivePlan): LoadWindow {
+  const { slowest, fastest, leastForce, mostForce } = asked.question.ask
+  const window = planWindow(asked, {
+    speeds: logAxis(slowest / margin, fastest * margin, grid.speeds),
+    forces: logAxis(Math.min(leastForce, axialForce) / margin, Math.max(mostForce, axialForce) * margin, grid.loads),
+  })
+  return { window, cells: cellsOf(window.broken) }
 }
 
 const cellOf = new Map<number, number>()
 
 /** The hardest limit of each cell; masks repeat, so each is looked up once. */
 function cellsOf(broken: Uint16Array): Uint8Array {
-  return Uint8Array.from(broken, (mask) => {
-    const known = cellOf.get(mask)
-    if (known !== undefined) return known
-    const limit = hardestLimit(mask)
-    const cell = limit === undefined ? 0 : 1 + (places.get(limit) ?? 0)
-    cellOf.set(mask, cell)
-    return cell
-  })
+  const cells = new Uint8Array(broken.length)
+  for (let k = 0; k < broken.length; k++) {
+    const mask = broken[k]
+    if (mask === 0) continue
+    let cell = cellOf.get(mask)
+    if (cell === undefined) {
+      cell = 1 + (places.get(hardestLimit(mask) ?? '') ?? 0)
+      cellOf.set(mask, cell)
+    }
+    cells[k] = cell
+  }
+  return cells
 }

@@ -8,7 +8,7 @@ import type {
   PredictionData,
   RunInTimeData,
 } from '../../../figure/index.ts'
-import { figureLimits, type LivePlan } from './livePlan.ts'
+import { figureLimits, type LivePlan, loadWindowOf } from './livePlan.ts'
 
 const force = (value: number): string => printQuantity(value, 'force', { digits: 3 })
 
@@ -29,7 +29,9 @@ export function fixtureData({ outline, contact, suggestion }: LivePlan): Fixture
 }
 
 /** Data of the window over speed and load. */
-export function loadWindowData({ window, cells, suggestion, points }: LivePlan): LoadWindowData {
+export function loadWindowData(plan: LivePlan): LoadWindowData {
+  const { suggestion, points } = plan
+  const { window, cells } = loadWindowOf(plan)
   return {
     title: 'Where friction can be measured: speed and load',
     caption: 'free where the paper is clean; a letter says what forbids the rest',

@@ -9,9 +9,29 @@ export interface ReadyQuestion {
   readonly problems: readonly Problem[]
 }
 
+let last: { readonly key: string; readonly filled: ReadyQuestion } | undefined
+
+/** Fills from the tables anew only where a body, the liquid or the temperature changed: while a hand moves a load they stay. */
 export function ready(question: PlanQuestion): ReadyQuestion {
-  const filled = fillFromTables(question)
-  return filled.ok ? { ...filled.value, problems: [] } : { question, taken: [], problems: filled.problems }
+  const { pair, bears, liquid, pressureViscosity, run } = question
+  const key = JSON.stringify([pair, bears, liquid, pressureViscosity, run.temperature])
+  if (last?.key !== key) {
+    const filled = fillFromTables(question)
+    const result = filled.ok ? { ...filled.value, problems: [] } : { question, taken: [], problems: filled.problems }
+    last = { key, filled: result }
+  }
+  const { filled } = last
+  const { pair: bodies, bears: strengths, liquid: known, pressureViscosity: thickening } = filled.question
+  return {
+    ...filled,
+    question: {
+      ...question,
+      pair: bodies,
+      bears: strengths,
+      ...(known === undefined ? {} : { liquid: known }),
+      ...(thickening === undefined ? {} : { pressureViscosity: thickening }),
+    },
+  }
 }
 
 export const live = (question: PlanQuestion): LivePlan | null => livePlan(question)

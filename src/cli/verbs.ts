@@ -4,6 +4,7 @@ import { addVerb } from './verbs/add.ts'
 import { amendVerb } from './verbs/amend.ts'
 import { backupVerb } from './verbs/backup.ts'
 import { breakawayVerb } from './verbs/breakaway.ts'
+import { comparableVerb } from './verbs/comparable.ts'
 import { compareVerb } from './verbs/compare.ts'
 import { completionVerb } from './verbs/completion.ts'
 import { coverageVerb } from './verbs/coverage.ts'
@@ -14,6 +15,7 @@ import { fitVerb } from './verbs/fit.ts'
 import { holdVerb } from './verbs/hold.ts'
 import { importVerb } from './verbs/import.ts'
 import { labVerb } from './verbs/lab.ts'
+import { limitVerb } from './verbs/limit.ts'
 import { listVerb } from './verbs/list.ts'
 import { loopVerb } from './verbs/loop.ts'
 import { materialVerb } from './verbs/material.ts'
@@ -21,7 +23,10 @@ import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
 import { reportVerb } from './verbs/report.ts'
 import { restoreVerb } from './verbs/restore.ts'
+import { rigWatchVerb } from './verbs/rigWatch.ts'
+import { roundVerb } from './verbs/round.ts'
 import { runInVerb } from './verbs/runIn.ts'
+import { scatterVerb } from './verbs/scatter.ts'
 import { seriesVerb } from './verbs/series.ts'
 import { serveVerb } from './verbs/serve.ts'
 import { setupVerb } from './verbs/setup.ts'
@@ -29,6 +34,8 @@ import { showVerb } from './verbs/show.ts'
 import { simulateVerb } from './verbs/simulate.ts'
 import { stickSlipVerb } from './verbs/stickSlip.ts'
 import { turnMapVerb } from './verbs/turnMap.ts'
+import { uncertaintyVerb } from './verbs/uncertainty.ts'
+import { verdictRatesVerb } from './verbs/verdictRates.ts'
 import { verifyVerb } from './verbs/verify.ts'
 import { watchVerb } from './verbs/watch.ts'
 import { wearVerb } from './verbs/wear.ts'
@@ -55,6 +62,12 @@ export const allVerbs: readonly Verb[] = [
   listVerb,
   showVerb,
   compareVerb,
+  limitVerb,
+  scatterVerb,
+  rigWatchVerb,
+  comparableVerb,
+  roundVerb,
+  uncertaintyVerb,
   reportVerb,
   amendVerb,
   verifyVerb,
@@ -66,6 +79,7 @@ export const allVerbs: readonly Verb[] = [
   simulateVerb,
   coverageVerb,
   errorRatesVerb,
+  verdictRatesVerb,
   completionVerb,
 ]
 

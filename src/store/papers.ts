@@ -15,6 +15,9 @@ export const paperKinds = {
   liquid: ['lab'],
   rig: ['lab'],
   fixture: ['lab'],
+  limit: ['study'],
+  watch: ['lab'],
+  answer: ['lab'],
 } as const satisfies Readonly<Record<string, readonly PaperSubject[]>>
 
 /** Name of one such kind. */

@@ -1,3 +1,4 @@
+// Long because each kind of difference is a few lines with its own sentence, and they are read one against another.
 import { printQuantity } from '../quantity/index.ts'
 import type { Kelvin, Newton, Pascal, Ratio, ReduceOptions, Setup } from '../terms/index.ts'
 

@@ -158,10 +158,10 @@ function sentenceOf(
     .join(' and ')
   switch (verdict) {
     case 'pass':
-      return `${about} passes: friction keeps ${limit} ${speeds.length === 1 ? where(speeds) : `at all ${speeds.length} speeds ${spokenSpan(speeds[0].slidingSpeed, speeds[speeds.length - 1].slidingSpeed)}`}; at the closest of them the pass is wrong with a probability of ${risk(speeds)}.`
+      return `${about} passes: it keeps to ${limit} ${speeds.length === 1 ? where(speeds) : `at all ${speeds.length} speeds ${spokenSpan(speeds[0].slidingSpeed, speeds[speeds.length - 1].slidingSpeed)}`}; at the closest of them the pass is wrong with a probability of ${risk(speeds)}.`
     case 'fail': {
       const failed = speeds.filter((speed) => speed.verdict === 'fail')
-      return `${about} fails: friction does not keep ${limit} ${where(failed)}.`
+      return `${about} fails: it does not keep to ${limit} ${where(failed)}.`
     }
     case 'cannotTell': {
       const open = speeds.filter((speed) => speed.verdict === 'cannotTell')
@@ -169,7 +169,7 @@ function sentenceOf(
         open.length === 0 ? '' : `${where(open)} friction lies nearer to the limit than its uncertainty allows to tell`,
         lacking === '' ? '' : `nobody measured ${lacking}, or may believe it there`,
       ].filter((words) => words !== '')
-      return `Nobody can tell whether ${about === sample ? sample : 'this mounting'} keeps ${limit}: ${because.join('; ')}.`
+      return `Nobody can tell whether ${about === sample ? sample : 'this mounting'} keeps to ${limit}: ${because.join('; ')}.`
     }
   }
 }

@@ -119,21 +119,17 @@ function untoldOf(replicates: readonly Replicate[], told: readonly string[]): Sc
 
 function designsOf({ parts, total, degreesOfFreedom }: ScatterIntervals, ask: HistoryAsk): readonly HistoryDesign[] {
   const mounting = parts[parts.length - 1]
-  const fresh = designOf(
-    'fresh',
-    'each replicate with a fresh mounting, on another day and with another ball set, as they fall',
-    {
-      deviation: total.deviation,
-      cautious: total.deviation * Math.sqrt(degreesOfFreedom / chiSquaredQuantile(0.2, degreesOfFreedom)),
-      ask,
-    },
-  )
+  const fresh = designOf('fresh', 'each mounted freshly, on any day and with any ball set', {
+    deviation: total.deviation,
+    cautious: total.deviation * Math.sqrt(degreesOfFreedom / chiSquaredQuantile(0.2, degreesOfFreedom)),
+    ask,
+  })
   if (parts.length < 2 || !(mounting.deviation > 0)) return [fresh]
   // The profile's upper end lies 1.96 standard errors of ln s off, four labs of five 0.84.
   const spread = mounting.high === null ? 1 : Math.log(mounting.high / mounting.deviation) / 1.96
   const blocked = designOf(
     'blocked',
-    'both samples mounted in every block of day, ball set and operator, and compared within it',
+    'both samples in every block of day, ball set and operator, and compared within it',
     {
       deviation: mounting.deviation,
       cautious: mounting.deviation * Math.exp(0.8416 * spread),

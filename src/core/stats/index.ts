@@ -98,6 +98,7 @@ export {
   type UncertaintyPart,
   welchSatterthwaite,
 } from './uncertaintyBudget.ts'
+export { type DeviationInterval, type ScatterIntervals, varianceIntervals } from './varianceIntervals.ts'
 export { type Life, type ProfileInterval, type WeibullFit, weibullFit } from './weibull.ts'
 export {
   derSimonianLaird,

@@ -1,0 +1,1 @@
+export { type ComparableWords, comparableText, type HeldSystems, holdSystems } from './holdSystems.ts'

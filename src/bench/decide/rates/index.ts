@@ -1,0 +1,1 @@
+export { keepsPromise, type LimitRate, type VerdictRates, verdictRates, type WatchRate } from './verdictRates.ts'

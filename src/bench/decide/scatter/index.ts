@@ -1,0 +1,1 @@
+export { type ScatterWords, scatterText, type ToldScatter, tellScatter } from './tellScatter.ts'

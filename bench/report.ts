@@ -7,7 +7,7 @@ import { fitRecord, type ReducedRecord, reduceFile } from '../src/bench/index.ts
 import { reportInput } from '../src/bench/reportInput.ts'
 import type { Channels, Outcome, Outside } from '../src/core/terms/index.ts'
 import { readRecord } from '../src/io/index.ts'
-import { type ReportContent, reportHtml, reportOf, reportPdf, type SectionName } from '../src/report/index.ts'
+import { type ReportContent, reportHtml, reportOf, reportPdf } from '../src/report/index.ts'
 
 /** Longest that two pages may take once the thread is warm, ms. */
 const allowed = 150
@@ -49,7 +49,7 @@ async function reduced(): Promise<{ fitted: ReducedRecord; channels: Channels }>
 }
 
 /** The first of the parts that fill two pages. */
-const short: readonly SectionName[] = ['question', 'pair', 'conditions', 'zeroes', 'budget', 'provenance']
+const short: readonly string[] = ['question', 'pair', 'conditions', 'zeroes', 'budget', 'provenance']
 const cut = (content: ReportContent): ReportContent => ({
   ...content,
   sections: content.sections.filter(({ name }) => short.includes(name)),

@@ -1,4 +1,6 @@
 export { type NoteKey, noteKeys, type ReportNotes } from './completeness/reportNotes.ts'
+export type { DecisionInput } from './decision/decisionInput.ts'
+export { decisionReport } from './decision/decisionReport.ts'
 export { reportHtml } from './html/reportHtml.ts'
 export { methodParagraphs } from './method/methodParagraphs.ts'
 export { reportPdf } from './pdf/reportPdf.ts'

@@ -39,8 +39,23 @@ export const sectionNames = [
 /** Name of one part. */
 export type SectionName = (typeof sectionNames)[number]
 
+/** Parts of the report of a decision between samples, in their order. */
+export const decisionSectionNames = [
+  'decision',
+  'differences',
+  'speeds',
+  'ranking',
+  'scatter',
+  'replicates',
+  'how',
+  'records',
+] as const
+
+/** Name of one such part. */
+export type DecisionSectionName = (typeof decisionSectionNames)[number]
+
 export interface ReportSection {
-  readonly name: SectionName
+  readonly name: SectionName | DecisionSectionName
   readonly heading: string
   readonly blocks: readonly ReportBlock[]
 }
@@ -84,7 +99,16 @@ export interface ReportColumn {
 
 /** A picture as SVG text. The renderers put it in as it is, so it must come from the room of figures. */
 export interface ReportFigure {
-  readonly name: 'fixture' | 'strip' | 'turnMap' | 'curve' | 'remarks' | 'budget'
+  readonly name:
+    | 'fixture'
+    | 'strip'
+    | 'turnMap'
+    | 'curve'
+    | 'remarks'
+    | 'budget'
+    | 'difference'
+    | 'ranking'
+    | 'replicates'
   readonly svg: string
   /** The same for a dark page; null where there is none. */
   readonly darkSvg: string | null

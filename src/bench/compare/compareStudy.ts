@@ -1,4 +1,4 @@
-import { askOf, compareSamples, decisionFrom, type Replicate } from '../../core/decide/index.ts'
+import { askOf, type CompareAsk, compareSamples, decisionFrom, type Replicate } from '../../core/decide/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem, type Progress } from '../../core/terms/index.ts'
 import type { KeptRecord, Lab } from '../../store/index.ts'
 import { inLab } from '../lab/inLab.ts'
@@ -23,21 +23,29 @@ export const compareStudy = (
 ): Promise<Outcome<Compared>> =>
   inLab(call, outside, async (lab) => {
     const said = compareAsk(ask)
-    if (!said.ok) return said
-    const gathered = await studyReplicates(lab, study, outside.progress)
-    if (!gathered.ok) return gathered
-    const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'decision' })
-    if (!paper.ok) return paper
-    const kept = askOf(decisionFrom(paper.value?.content))
-    const { title, replicates, records, left } = gathered.value
-    // A record that has left the study since takes its removal with it.
-    const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
-    const removals = [...known, ...named(said.value.removals ?? [], records)]
-    const together = { ...kept, ...said.value, options: { ...kept.options, ...said.value.options }, removals }
-    const comparison = compareSamples(replicates, together)
-    if (!comparison.ok) return comparison
-    return done({ title, records, left, removals, comparison: comparison.value, program: outside.program })
+    return said.ok ? compareKept(lab, { study, ask: said.value }, outside) : said
   })
+
+/** The same in a lab that is open: what is said in `ask` goes before the study's paper of decision. */
+export async function compareKept(
+  lab: Lab,
+  { study, ask }: { readonly study: string; readonly ask: CompareAsk },
+  outside: Outside,
+): Promise<Outcome<Compared>> {
+  const gathered = await studyReplicates(lab, study, outside.progress)
+  if (!gathered.ok) return gathered
+  const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'decision' })
+  if (!paper.ok) return paper
+  const kept = askOf(decisionFrom(paper.value?.content))
+  const { title, replicates, records, left } = gathered.value
+  // A record that has left the study since takes its removal with it.
+  const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
+  const removals = [...known, ...named(ask.removals ?? [], records)]
+  const together = { ...kept, ...ask, options: { ...kept.options, ...ask.options }, removals }
+  const comparison = compareSamples(replicates, together)
+  if (!comparison.ok) return comparison
+  return done({ title, records, left, removals, comparison: comparison.value, program: outside.program })
+}
 
 /** The replicates of a study, and the records that cannot be any. */
 export interface StudyReplicates extends Pick<Compared, 'title' | 'records' | 'left'> {

@@ -22,7 +22,7 @@ export function drawDifference({ comparison }: Compared, place: number, palette:
       believable,
       difference,
     },
-    { palette, id: `difference-${place}` },
+    { palette, id: `difference-${place}-${palette}` },
   )
 }
 
@@ -30,9 +30,11 @@ export function drawDifference({ comparison }: Compared, place: number, palette:
 export const drawReplicates = ({ title, comparison }: Compared, palette: PaletteName): string =>
   replicateCurvesFigure(
     { title: `Replicates: ${title}`, speeds: comparison.speeds, samples: comparison.samples },
-    { palette },
+    { palette, id: `replicates-${palette}` },
   )
 
 /** The ranking, where there is one. */
 export const drawRanking = ({ title, comparison: { ranking } }: Compared, palette: PaletteName): string | undefined =>
-  ranking === null ? undefined : rankingFigure({ title: `Ranking: ${title}`, ranking }, { palette })
+  ranking === null
+    ? undefined
+    : rankingFigure({ title: `Ranking: ${title}`, ranking }, { palette, id: `ranking-${palette}` })

@@ -13,6 +13,9 @@ interface Options extends Omit<ReadingOptions, 'draws' | 'seed'>, LabOptions, Om
   readonly study?: string
   readonly turns?: number
   readonly seed?: number
+  readonly html?: string
+  readonly pdf?: string
+  readonly author?: string
   readonly json?: true
 }
 
@@ -24,7 +27,7 @@ export const compareVerb: Verb = {
     'with a band that holds at all speeds at once. The replicate is the unit. Of one sample it tells the repeatability.',
   examples: [
     'kufe compare "A=runs/a-*.csv" "B=runs/b-*.csv" --setup varnish.setup.yaml',
-    'kufe compare --study drawer-runners --margin "10 %"',
+    'kufe compare --study drawer-runners --margin "10 %" --pdf decision.pdf',
     'kufe compare "A=runs/a-*.csv" "B=runs/b-*.csv" --without "a-3.csv=ball scratched" --by MK',
   ],
   define: (command, run) => {
@@ -38,6 +41,9 @@ export const compareVerb: Verb = {
       .optionsGroup('Answer:')
       .option('--json', 'answer for machines: JSON in SI units on standard output')
       .option('--svg <file>', 'draw the difference, or the replicates of one sample, into this file')
+      .option('--html <file>', 'write the report of the decision as HTML')
+      .option('--pdf <file>', 'write it as PDF')
+      .option('--author <name>', 'who answers for the report')
       .addOption(
         new Option('--palette <name>', 'colours of the drawing').choices(['light', 'dark', 'print']).default('light'),
       )
@@ -65,7 +71,7 @@ async function compare(records: readonly string[], options: Options, desk: Desk)
   const compared = await comparedOf(records, options, desk)
   if (!compared.ok) return complain(compared.problems, desk, json)
   const { comparisonText, writeComparison } = await import('../../bench/compare/index.ts')
-  const written = await writeComparison(compared.value, options)
+  const written = await writeComparison(compared.value, { ...options, date: dayOf(desk) })
   if (!written.ok) return complain(written.problems, desk, json)
   for (const file of written.value) desk.screen.err(`Wrote ${file}\n`)
   if (json) desk.screen.out(comparisonText(compared.value))
@@ -75,6 +81,8 @@ async function compare(records: readonly string[], options: Options, desk: Desk)
   }
   return exitCodes.ok.code
 }
+
+const dayOf = ({ outside }: Desk): string => outside.now().toISOString().slice(0, 10)
 
 async function comparedOf(words: readonly string[], options: Options, desk: Desk): Promise<Outcome<Compared>> {
   const { study, setup, turns } = options

@@ -25,8 +25,10 @@ export function replicateCurvesFigure(
   const chosen = { ...defaults, ...options }
   const sheet = { ...sheetOf(chosen), paletteName: chosen.palette }
   const head = heading(data, sheet)
-  const values = data.samples.flatMap(({ mean, replicates }) => [
+  const values = data.samples.flatMap(({ mean, low, high, replicates }) => [
     ...mean,
+    ...(low ?? []),
+    ...(high ?? []),
     ...replicates.flatMap(({ friction }) => friction),
   ])
   const on = speedPanel({

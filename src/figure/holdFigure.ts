@@ -25,7 +25,7 @@ export function holdFigure({ hold, ...words }: HoldFigureData, options: Partial<
     {
       kind: 'line',
       tone: 'accent',
-      items: blocks.map(({ distance }, i) => ({ x: distance, y: fitted[i] })),
+      items: fitted.map((y, i) => ({ x: blocks[i].distance, y })),
       label: 'fitted law',
     },
     ...steadyMarks(hold),

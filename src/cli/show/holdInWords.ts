@@ -65,7 +65,7 @@ function plotOf({ blocks, fitted }: Hold, screen: Screen, width: number): string
       points: blocks
         .filter((_, i) => i % stride === 0)
         .map(({ distance, friction }) => ({ speed: distance, friction, trusted: true })),
-      line: blocks.map(({ distance }, i) => ({ speed: distance, friction: fitted[i] })),
+      line: fitted.map((friction, i) => ({ speed: blocks[i].distance, friction })),
       speedUnit: 'm',
       along: 'distance slid',
     },

@@ -68,7 +68,7 @@ export interface Hold {
   /** Every law that was tried, its AICc above the best, and its weight. */
   readonly choices: readonly { readonly law: HoldLaw; readonly delta: number; readonly weight: number }[]
   readonly quantities: readonly HoldQuantity[]
-  /** The fitted law at the blocks. */
+  /** The fitted law at the blocks; those from the beginning of a failure on have none. */
   readonly fitted: readonly Ratio[]
   /** Mean friction over the last third of the distance with its own 95 % interval. */
   readonly late: Bounded

@@ -1,4 +1,4 @@
-import type { Bounded, Channels, Hold, Outcome, Point, Reduction, Setup } from '../../terms/index.ts'
+import type { Channels, Hold, HoldLife, Outcome, Point, Reduction, Setup } from '../../terms/index.ts'
 import { done, failed, holdLaws } from '../../terms/index.ts'
 import { type FittedLaw, fitHoldLaw, lawAtBlocks, simplestAmong } from './holdLaws.ts'
 import { holdQuantities, steadyFrom } from './holdQuantities.ts'
@@ -6,7 +6,7 @@ import { holdRemarks } from './holdRemarks.ts'
 import { humpOf } from './humpOf.ts'
 import { earlyExcess, type LateThird, lateThird, runInVerdict, trendOf } from './lateThird.ts'
 import { lifeOf } from './lifeOf.ts'
-import { fewestBlocks, type SlidingBlocks, slidingBlocks } from './slidingBlocks.ts'
+import { blocksUpTo, fewestBlocks, type SlidingBlocks, slidingBlocks } from './slidingBlocks.ts'
 
 /** What may be chosen about a hold. */
 export interface HoldOptions {
@@ -32,35 +32,39 @@ export function holdOf(
   record: { readonly channels: Channels; readonly setup: Setup; readonly reduction: Reduction },
   options: HoldOptions = holdDefaults,
 ): Outcome<Hold> {
-  const blocks = slidingBlocks(record, { blocks: options.blocks, tolerance: oneSpeed, skip: options.skip })
+  const cut = { blocks: options.blocks, tolerance: oneSpeed, skip: options.skip }
+  const blocks = slidingBlocks(record, cut)
   if (blocks === undefined) return failed(tooShort)
-  const fitted = holdLaws.flatMap((law) => fitHoldLaw(law, blocks) ?? [])
-  const third = lateThird(blocks)
+  const closer = (from: number, to: number) => slidingBlocks(record, { ...cut, within: [from, to] })
+  const ended = options.threshold === null ? null : lifeOf(blocks, options.threshold, closer)
+  const sound = ended?.onset == null ? blocks : (blocksUpTo(blocks, ended.onset) ?? blocks)
+  const fitted = holdLaws.flatMap((law) =>
+    law === 'failure' && sound !== blocks ? [] : (fitHoldLaw(law, sound) ?? []),
+  )
+  const third = lateThird(sound)
   if (fitted.length === 0 || third === undefined) return failed(tooShort)
   const best = simplestAmong(fitted)
-  const early = earlyExcess(blocks, best.fit)
-  const closer = (from: number, to: number) =>
-    slidingBlocks(record, { blocks: options.blocks, tolerance: oneSpeed, skip: options.skip, within: [from, to] })
-  return done(holdFrom({ blocks, best, closer, third, early, options, choices: weighed(fitted) }, record))
+  const choices = weighed(fitted)
+  return done(holdFrom({ blocks, sound, best, life: ended?.life ?? null, third, options, choices }, record))
 }
 
 interface Found {
   readonly blocks: SlidingBlocks
+  /** Those before a coating began to fail; all where none did. */
+  readonly sound: SlidingBlocks
+  readonly life: HoldLife | null
   readonly best: FittedLaw
   readonly third: LateThird
-  readonly closer: (from: number, to: number) => SlidingBlocks | undefined
-  readonly early: Bounded
   readonly options: HoldOptions
   readonly choices: readonly { fitted: FittedLaw; delta: number; weight: number }[]
 }
 
 function holdFrom(
-  { blocks, best, closer, third, early, options, choices }: Found,
+  { blocks, sound, best, life, third, options, choices }: Found,
   record: { reduction: Reduction },
 ): Hold {
   const { distance, time, friction } = blocks
   const last = distance.length - 1
-  const life = options.threshold === null ? null : lifeOf(blocks, options.threshold, closer)
   const hold = {
     steps: blocks.steps,
     slidingSpeed: blocks.slidingSpeed,
@@ -79,13 +83,13 @@ function holdFrom(
     fitted: [...lawAtBlocks(best)],
     late: third.mean,
     shared: sharedAt(record.reduction.points, blocks.steps, third.mean.value),
-    steadyFrom: steadyFrom(best, blocks, options.steadyShare),
+    steadyFrom: steadyFrom(best, sound, options.steadyShare),
     steadyShare: options.steadyShare,
     runIn: runInVerdict(third, options.margin),
-    early,
-    hump: humpOf(blocks, best.fit),
+    early: earlyExcess(sound, best.fit),
+    hump: humpOf(sound, best.fit),
     life,
-    gapCreep: blocks.gap === null ? null : (trendOf(blocks.gap, blocks) ?? null),
+    gapCreep: blocks.gap === null ? null : (trendOf(sound.gap ?? blocks.gap, sound) ?? null),
   }
   return { ...hold, remarks: holdRemarks(hold) }
 }

@@ -40,8 +40,9 @@ export function earlyExcess({ friction, distance }: SlidingBlocks, noise: Correl
   return divided(plainCombination(friction, weights, noise), Math.abs(late))
 }
 
-/** Change of a channel per metre slid. */
+/** Change of a channel per metre slid; undefined where it stands still to the last digit, as one does that nobody read. */
 export function trendOf(values: Float64Array, { distance, turn }: SlidingBlocks): Bounded | undefined {
+  if (values.every((value) => value === values[0])) return undefined
   const whole = distance[distance.length - 1] - distance[0]
   const line = straightLine(values, { along: distance.map((s) => (s - distance[0]) / whole), turn })
   return line && divided(line.slope, whole)

@@ -15,32 +15,35 @@ export function lifeOf(
   blocks: SlidingBlocks,
   threshold: number,
   closer: (from: number, to: number) => SlidingBlocks | undefined,
-): HoldLife {
+): { life: HoldLife; onset: number | null } {
   const { distance, friction } = blocks
   const watched = distance[distance.length - 1]
   const passed = passing(friction, threshold)
-  const crossing = passed === undefined ? undefined : lifeNear(aroundRise(blocks, passed), { threshold, closer })
-  if (crossing === undefined) return { threshold, distance: null, watched, sentence: outlived(threshold, watched) }
+  const near = passed === undefined ? undefined : lifeNear(aroundRise(blocks, passed), { threshold, closer })
+  if (near === undefined) {
+    return { life: { threshold, distance: null, watched, sentence: outlived(threshold, watched) }, onset: null }
+  }
+  const { crossing, onset } = near
   const metres = (value: number | null): string =>
-    value === null ? 'open' : printQuantity(value, 'length', { digits: 3 })
+    value === null ? 'open' : printQuantity(value, 'length', { digits: 5 })
   const sentence = `Friction passed ${threshold} after ${metres(crossing.value)} (95 % from ${metres(crossing.low)} to ${metres(crossing.high)}).`
-  return { threshold, distance: crossing, watched, sentence }
+  return { life: { threshold, distance: crossing, watched, sentence }, onset }
 }
 
 /** The crossing, looked at a second time in finer blocks where the rise is short. */
 function lifeNear(
   near: SlidingBlocks,
   { threshold, closer }: { threshold: number; closer: (from: number, to: number) => SlidingBlocks | undefined },
-): Bounded | undefined {
+): { crossing: Bounded; onset: number } | undefined {
   const fitted = fitHoldLaw('failure', near)
   const crossing = fitted && crossingOf(fitted, near, threshold)
-  if (fitted === undefined || crossing === undefined) return crossing
+  if (fitted === undefined || crossing === undefined) return undefined
   const [onset, width] = fitted.fit.profile.best.at
   const reach = Math.max(2 * width, 20 * blockOf(near))
   const fine = closer(onset - reach, onset + width + reach)
-  if (fine === undefined || fine.rowsPerBlock >= near.rowsPerBlock) return crossing
+  if (fine === undefined || fine.rowsPerBlock >= near.rowsPerBlock) return { crossing, onset }
   const refitted = fitHoldLaw('failure', fine)
-  return (refitted && crossingOf(refitted, fine, threshold)) ?? crossing
+  return { crossing: (refitted && crossingOf(refitted, fine, threshold)) ?? crossing, onset }
 }
 
 const blockOf = ({ distance }: SlidingBlocks): number =>

@@ -95,6 +95,24 @@ export function slidingBlocks(
   }
 }
 
+/** The blocks that end before a distance; undefined where they are too few. */
+export function blocksUpTo(blocks: SlidingBlocks, distance: number): SlidingBlocks | undefined {
+  const past = blocks.distance.findIndex((s) => s >= distance)
+  const count = (past < 0 ? blocks.distance.length : past) - 3
+  if (count < fewestBlocks) return undefined
+  const cut = (values: Float64Array): Float64Array => values.subarray(0, count)
+  return {
+    ...blocks,
+    friction: cut(blocks.friction),
+    time: cut(blocks.time),
+    distance: cut(blocks.distance),
+    axialForce: cut(blocks.axialForce),
+    gap: blocks.gap && cut(blocks.gap),
+    temperature: blocks.temperature && cut(blocks.temperature),
+    turn: blocks.turn.map(cut),
+  }
+}
+
 function longestHold(steps: readonly Step[], tolerance: number): readonly Step[] | undefined {
   let best: readonly Step[] | undefined
   let run: Step[] = []

@@ -2,6 +2,7 @@ import {
   entrainmentInPureSliding,
   explainFilm,
   type Film,
+  type FilmRegime,
   filmLaw,
   filmWithThinning,
   type OtherFilm,
@@ -12,6 +13,7 @@ import {
 } from '../film/index.ts'
 import { printQuantity } from '../quantity/index.ts'
 import type { Doubt, Metre, MetrePerSecond, Newton } from '../terms/index.ts'
+import { type FilmsInRegimes, filmsInRegimes } from './filmsInRegimes.ts'
 import type { PlannedPoint } from './plannedPoints.ts'
 import type { FilmModel, FrictionModel } from './predictedFriction.ts'
 import type { QuestionFlow } from './question.ts'
@@ -41,6 +43,13 @@ export interface RegimeAnswer {
     readonly valid: string
     readonly doubts: readonly Doubt[]
     readonly others: readonly OtherFilm[]
+    /** Where the film is told: the middle of the planned speeds. */
+    readonly slidingSpeed: MetrePerSecond
+    readonly regime: FilmRegime
+    /** null where the formula gives nonsense. */
+    readonly minimum: Metre | null
+    readonly central: Metre | null
+    readonly inRegimes: FilmsInRegimes | null
   } | null
 }
 
@@ -97,6 +106,11 @@ export function regimeAnswer(
       valid: (thinning ?? explained).valid,
       doubts: (thinning ?? explained).doubts,
       others: explained.others,
+      slidingSpeed: middleSpeed,
+      regime: explained.regime,
+      minimum: explained.minimum,
+      central: explained.central,
+      inRegimes: filmsInRegimes(explained, film.pair.radius),
     },
   }
 }

@@ -311,6 +311,16 @@ describe('each kind of number says by which law, where that holds, and what to d
   })
 })
 
+test('the film is told in all four regimes, and the largest minimum is the one that is there', () => {
+  const film = plan(oatQuestion).regime.film
+  if (film === null || film.inRegimes === null) throw new Error('a film is predicted')
+  const films = Object.values(film.inRegimes).map(({ minimum }) => minimum)
+  expect(films).toHaveLength(4)
+  expect(film.regime).toBe('isoviscousElastic')
+  expect(Math.max(...films)).toBeCloseTo(film.minimum ?? Number.NaN, 15)
+  expect(film.inRegimes.isoviscousElastic.central).toBeCloseTo(film.central ?? Number.NaN, 15)
+})
+
 describe('errors where they bite', () => {
   test('force zero by itself over the load, tilt by tan β · |sin πN|/(πN), run-out by the contact’s stiffness', () => {
     const question = asking(

@@ -38,6 +38,7 @@ export async function compareKept(
   if (!paper.ok) return paper
   const kept = askOf(decisionFrom(paper.value?.content))
   const { title, replicates, records, left } = gathered.value
+  if (replicates.length === 0) return failed(nothingThere(study))
   // A record that has left the study since takes its removal with it.
   const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
   const removals = [...known, ...named(ask.removals ?? [], records)]
@@ -81,7 +82,6 @@ export async function studyReplicates(lab: Lab, study: string, progress?: Progre
       }
     }
   }
-  if (replicates.length === 0) return failed(nothingThere(study))
   return done({ title: about.value.title, replicates, records, left })
 }
 

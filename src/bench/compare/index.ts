@@ -9,4 +9,5 @@ export {
 } from './compareStudy.ts'
 export type { CompareWords } from './compareWords.ts'
 export { comparisonText } from './comparisonDocument.ts'
+export { decisionBytes } from './decisionBytes.ts'
 export { type ComparisonFiles, type DecisionWords, decisionContent, writeComparison } from './writeComparison.ts'

@@ -315,6 +315,22 @@ export const routes = {
     params: record,
     answer: { media: 'application/pdf', about: 'PDF/A-3b.' },
   }),
+  decisionHtml: route({
+    ...get,
+    path: '/api/studies/{study}/decision.html',
+    group: 'Reports',
+    about: 'the report of a decision between the samples of a study',
+    params: study,
+    answer: { media: 'text/html', about: 'One page with its pictures inside.' },
+  }),
+  decisionPdf: route({
+    ...get,
+    path: '/api/studies/{study}/decision.pdf',
+    group: 'Reports',
+    about: 'the same as PDF',
+    params: study,
+    answer: { media: 'application/pdf', about: 'PDF/A-3b.' },
+  }),
   package: route({
     ...get,
     path: '/api/studies/{study}/package.zip',

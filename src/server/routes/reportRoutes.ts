@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import type { ReadableStream as NodeStream } from 'node:stream/web'
 import type { Hono } from 'hono'
+import { decisionBytes } from '../../bench/compare/index.ts'
 import { done, type Outcome } from '../../core/terms/index.ts'
 import { bind } from '../bind.ts'
 import { routes } from '../contract/index.ts'
@@ -14,6 +15,8 @@ import { reportPolicy } from '../guard/safeHeaders.ts'
 export function reportRoutes(app: Hono, desk: ServerDesk): void {
   bind(app, routes.reportHtml, ({ params }) => report(desk, params.record, 'html'))
   bind(app, routes.reportPdf, ({ params }) => report(desk, params.record, 'pdf'))
+  bind(app, routes.decisionHtml, ({ params }) => decision(desk, params.study, 'html'))
+  bind(app, routes.decisionPdf, ({ params }) => decision(desk, params.study, 'pdf'))
   bind(app, routes.package, ({ params }) => packaged(desk, params.study))
 }
 
@@ -22,14 +25,23 @@ async function report({ pool, held }: ServerDesk, word: string, form: 'html' | '
   if (!record.ok) return record
   const bytes = await pool.quickly('report', { word: record.value.id, form })
   if (!bytes.ok) return bytes
-  const headers = {
-    'content-type': form === 'html' ? 'text/html; charset=utf-8' : 'application/pdf',
-    'content-disposition': `inline; filename="report-${record.value.id.slice(0, 12)}.${form}"`,
-    'content-security-policy': reportPolicy,
-    'cache-control': 'no-store',
-  }
+  const headers = headersOf(form, `report-${record.value.id.slice(0, 12)}`)
   return done(new Response(new Uint8Array(bytes.value), { headers }))
 }
+
+/** The decision as its paper has it now. */
+async function decision({ held }: ServerDesk, study: string, form: 'html' | 'pdf'): Promise<Outcome<Response>> {
+  const written = await decisionBytes(held, study, form)
+  if (!written.ok) return written
+  return done(new Response(written.value, { headers: headersOf(form, `decision-${study}`) }))
+}
+
+const headersOf = (form: 'html' | 'pdf', name: string): Record<string, string> => ({
+  'content-type': form === 'html' ? 'text/html; charset=utf-8' : 'application/pdf',
+  'content-disposition': `inline; filename="${name}.${form}"`,
+  'content-security-policy': reportPolicy,
+  'cache-control': 'no-store',
+})
 
 /** Written whole beside the lab first: what is sent is a package that can be read. */
 async function packaged({ pool, held }: ServerDesk, word: string): Promise<Outcome<Response>> {

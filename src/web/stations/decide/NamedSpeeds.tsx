@@ -12,8 +12,8 @@ export function NamedSpeeds({ comparison: { differences, scale } }: { readonly c
     scale === 'ratio' ? printQuantity(value, 'ratio', { digits: 2, unit: '%' }) : value.toFixed(4)
   const chance = (p: number): string => (p < 0.001 ? 'under 0.001' : p.toFixed(3))
   return (
-    <details className="named-speeds">
-      <summary>At single speeds</summary>
+    <section className="named-speeds" aria-labelledby="named-speeds">
+      <h2 id="named-speeds">At single speeds</h2>
       <table>
         <thead>
           <tr>
@@ -39,6 +39,6 @@ export function NamedSpeeds({ comparison: { differences, scale } }: { readonly c
         </tbody>
       </table>
       <p className="quiet">Speeds that were chosen before the data were seen. For any other, the band counts.</p>
-    </details>
+    </section>
   )
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Comparison } from '../../../core/terms/index.ts'
+import { glued } from '../../sentence/glued.ts'
 
 /** The answer first, in large letters; what it rests on below it. */
 export function Verdict({ comparison }: { readonly comparison: Comparison }): ReactNode {
@@ -8,10 +9,10 @@ export function Verdict({ comparison }: { readonly comparison: Comparison }): Re
   const many = ranking !== null && samples.length > 2
   return (
     <section aria-label="Verdict">
-      {many && <p className="say">{ranking.sentence}</p>}
+      {many && <p className="say">{glued(ranking.sentence)}</p>}
       {large.map((sentence) => (
         <p key={sentence} className={many ? undefined : 'say'}>
-          {sentence}
+          {glued(sentence)}
         </p>
       ))}
       <ul className="grounds">
@@ -19,10 +20,10 @@ export function Verdict({ comparison }: { readonly comparison: Comparison }): Re
           .slice(large.length)
           .filter((sentence) => sentence !== ranking?.sentence)
           .map((sentence) => (
-            <li key={sentence}>{sentence}</li>
+            <li key={sentence}>{glued(sentence)}</li>
           ))}
       </ul>
-      <p className="quiet">{comparison.method}</p>
+      <p className="quiet">{glued(comparison.method)}</p>
     </section>
   )
 }

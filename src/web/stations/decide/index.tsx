@@ -47,7 +47,9 @@ export default function Decide({ study, question, search }: StationProps): React
         {comparison !== undefined && <NamedSpeeds comparison={comparison} />}
         <ReplicateList hold={hold} gathered={gathered.value} />
         <p className="onward">
-          <Link to={{ station: 'report' }}>On to the report</Link>
+          <a href={`/api/studies/${encodeURIComponent(study.id)}/decision.html`}>The decision on paper</a>,{' '}
+          <a href={`/api/studies/${encodeURIComponent(study.id)}/decision.pdf`}>as PDF</a>.{' '}
+          <Link to={{ station: 'report' }}>On to the reports of the records</Link>
         </p>
       </div>
       {comparison === undefined ? <div /> : <DecidePictures comparison={comparison} pair={search.pair} />}

@@ -5,6 +5,7 @@ import { Away, Refusal, request } from '../../api/request.ts'
 import { labPaper } from '../../api/usePaper.ts'
 import { writer } from '../../api/writer.ts'
 import { Refused } from '../../frame/Refused.tsx'
+import { identifierOf } from './identifierOf.ts'
 
 /** A field of an own entry: words where no dimension is given. */
 export interface AddField {
@@ -118,19 +119,6 @@ export function AddForm({ kind, what, fields, contentOf, judge }: AddFormProps):
       </p>
     </form>
   )
-}
-
-/** An identifier out of a name: small letters, digits and hyphens. */
-export function identifierOf(name: string): string {
-  const plain = name
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-+|-+$/g, '')
-    .slice(0, 60)
-    .replace(/-+$/, '')
-  return plain === '' ? 'without-letters' : plain
 }
 
 function readFields(fields: readonly AddField[], typed: Readonly<Record<string, string>>) {

@@ -82,7 +82,7 @@ function materialOf({ name, elasticModulus, poissonRatio, source }: Added & { re
 }
 
 /** The lab's own materials, as far as what was kept has the shape of one. */
-export const ownMaterials = (lab: LabView): readonly OwnMaterial[] =>
+const ownMaterials = (lab: LabView): readonly OwnMaterial[] =>
   lab.papers.flatMap(({ kind, content }) => {
     const looks = typeof content === 'object' && content !== null && 'name' in content && 'elasticModulus' in content
     return kind === 'material' && looks ? [content as OwnMaterial] : [] // written by this form, or refused by withOwnMaterials

@@ -3,7 +3,7 @@ import { PaperLine } from '../../api/PaperLine.tsx'
 import { studyPaper, usePaper } from '../../api/usePaper.ts'
 import { Link } from '../../frame/Link.tsx'
 import { useEdits } from '../../work/useEdits.ts'
-import type { LackingItem } from './lacking.ts'
+import type { LackingItem } from './lackingItem.ts'
 
 /** The study's `notes` paper: what no setup holds and people have to say, by the item of a complete report. */
 type Notes = Readonly<Record<string, string>>

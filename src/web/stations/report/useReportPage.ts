@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react'
 import { onChange, onReturn } from '../../api/connection.ts'
-import { type LackingItem, lackingItems } from './lacking.ts'
+import { lackingItems } from './lacking.ts'
+import type { LackingItem } from './lackingItem.ts'
 
 /** The page of a report as far as it is here. `turn` counts its versions, so that a frame is loaded again. */
 export interface ReportPage {

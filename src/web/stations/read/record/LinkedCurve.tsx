@@ -95,7 +95,7 @@ function PointPlace({ point, at, lit, first, data, light }: PointPlaceProps): Re
 }
 
 /** A point in a line, for ear and hint. */
-export function pointInWords({ step, slidingSpeed, friction, remarks }: Point): string {
+function pointInWords({ step, slidingSpeed, friction, remarks }: Point): string {
   const speed = printQuantity(slidingSpeed, 'velocity', { digits: 3 })
   const value =
     friction === null ? 'no friction value' : `friction ${printQuantity(friction, 'ratio', { digits: 4, unit: '1' })}`

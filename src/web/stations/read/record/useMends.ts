@@ -6,7 +6,8 @@ import { refresh } from '../../../api/kept.ts'
 import { Refusal } from '../../../api/request.ts'
 import { noteChange } from '../../../work/undo.ts'
 import { Stopped } from '../uploads/followJob.ts'
-import { keepMends, type Mends, noMends, type RemarkAnswer, withAnswer, withWindow } from './mends.ts'
+import { keepMends } from './mends.ts'
+import { type Mends, noMends, type RemarkAnswer, withAnswer, withWindow } from './windowList.ts'
 
 export type Window = { readonly from: number; readonly to: number }
 

@@ -1,6 +1,6 @@
 import type { RecordStretch, StretchKind } from '../../../../core/terms/index.ts'
 import { type PaletteName, palettes } from '../../../../figure/index.ts'
-import type { StripPicture } from './paintStrip.ts'
+import type { StripPicture } from './stripPicture.ts'
 
 type Toned = Exclude<StretchKind, 'accepted'>
 

@@ -1,22 +1,9 @@
-import { channelWords, linearTicks, type PaletteName, palettes, tickLabel, timeUnit } from '../../../../figure/index.ts'
-import type { Piece } from './envelopes.ts'
+import { channelWords, linearTicks, palettes, tickLabel, timeUnit } from '../../../../figure/index.ts'
 import { paintStretches } from './paintStretches.ts'
-import { type PixelColumns, paintTrace } from './paintTrace.ts'
-import type { ScenePanel, StripScene } from './stripScene.ts'
-import { span, type View } from './view.ts'
-
-/** One picture of a strip. */
-export interface StripPicture {
-  readonly scene: StripScene
-  readonly view: View
-  readonly pieces: readonly Piece[]
-  readonly palette: PaletteName
-  /** Device pixels for one pixel of the page. */
-  readonly density: number
-  /** Step that is lit, if any. */
-  readonly lit: number | null
-  readonly columns: PixelColumns
-}
+import { paintTrace } from './paintTrace.ts'
+import type { StripPicture } from './stripPicture.ts'
+import type { ScenePanel } from './stripScene.ts'
+import { span } from './view.ts'
 
 const font = (size: number, weight = 400): string =>
   `${weight} ${size}px 'Source Sans 3', 'Noto Sans', 'DejaVu Sans', system-ui, sans-serif`

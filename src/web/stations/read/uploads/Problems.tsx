@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react'
 import type { UploadLook } from '../../../../server/contract/index.ts'
+import { mendHere } from './mendHere.ts'
 
 /** Problems that are seen before somebody asks for all. */
 const first = 3
@@ -23,12 +24,4 @@ export function Problems({ problems }: Pick<UploadLook, 'problems'>): ReactNode 
       )}
     </div>
   )
-}
-
-/** Options of the terminal in the words of this page. */
-export function mendHere(mend: string): string {
-  if (/--(separator|decimal|encoding|sheet)/.test(mend)) return 'Say below how the file is written, or mend the rows.'
-  if (/--(column|unit)/.test(mend))
-    return 'Click the heading of its column below and say what it holds and in which unit.'
-  return mend
 }

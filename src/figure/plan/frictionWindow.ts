@@ -34,7 +34,7 @@ export interface FrictionWindowData extends Words {
   readonly steps: readonly FigureStep[]
 }
 
-export const frictionWindowDefaults: PlaneOptions = {
+const frictionWindowDefaults: PlaneOptions = {
   palette: 'light',
   width: 880,
   plotHeight: 340,

@@ -10,7 +10,7 @@ import { loadCells } from './loadCells.ts'
 import type { LoadWindowData } from './loadWindowData.ts'
 import { type LeftAxis, type PlaneOptions, planeAxes, planeOf } from './plane.ts'
 
-export const loadWindowDefaults: PlaneOptions = { palette: 'light', width: 880, plotHeight: 340, id: 'loadWindow' }
+const loadWindowDefaults: PlaneOptions = { palette: 'light', width: 880, plotHeight: 340, id: 'loadWindow' }
 
 /** Where speeds and loads lie in the picture: for handles laid over it. Pixels of the figure's own width. */
 export interface LoadWindowPlaces {

@@ -20,7 +20,7 @@ export interface LeftAxis {
   readonly log: boolean
 }
 
-export const planeMargins = { left: 74, right: 24 } as const
+const planeMargins = { left: 74, right: 24 } as const
 
 /** A plot with the logarithm of speed to the right. Throws RangeError for a height that no figure is made for. */
 export function planeOf(

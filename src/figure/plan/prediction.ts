@@ -22,7 +22,7 @@ export interface PredictionData extends Omit<FrictionWindowData, 'borders'> {
   readonly fullFilmFrom: FigureBegin | null
 }
 
-export const predictionDefaults: PlaneOptions = { palette: 'light', width: 880, plotHeight: 260, id: 'prediction' }
+const predictionDefaults: PlaneOptions = { palette: 'light', width: 880, plotHeight: 260, id: 'prediction' }
 
 /** Friction on a plain axis, as the measured curve will be drawn. Equal data and options give equal bytes. */
 export function predictionFigure(data: PredictionData, options: Partial<PlaneOptions> = {}): Markup {

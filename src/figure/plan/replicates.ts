@@ -18,7 +18,7 @@ export interface ReplicatesOptions extends SheetOptions {
   readonly plotHeight: number
 }
 
-export const replicatesDefaults: ReplicatesOptions = { palette: 'light', width: 880, plotHeight: 200, id: 'replicates' }
+const replicatesDefaults: ReplicatesOptions = { palette: 'light', width: 880, plotHeight: 200, id: 'replicates' }
 
 /** Bars of the smallest difference seen, and a line at the one that matters. Equal data and options give equal bytes. */
 export function replicatesFigure(data: ReplicatesData, options: Partial<ReplicatesOptions> = {}): Markup {

@@ -20,7 +20,7 @@ export interface RunInTimeOptions extends SheetOptions {
   readonly plotHeight: number
 }
 
-export const runInTimeDefaults: RunInTimeOptions = { palette: 'light', width: 880, plotHeight: 160, id: 'runInTime' }
+const runInTimeDefaults: RunInTimeOptions = { palette: 'light', width: 880, plotHeight: 160, id: 'runInTime' }
 
 const laneHeight = 26
 

@@ -1,12 +1,13 @@
 import type { ComponentProps, MouseEvent, ReactNode } from 'react'
-import { type Change, go, linkTo, useAddress } from './address.ts'
+import { go, useAddress } from './address.ts'
+import { type Change, linkFrom } from './addressOf.ts'
 
 type LinkProps = Omit<ComponentProps<'a'>, 'href'> & { readonly to: Change; readonly children: ReactNode }
 
 /** A link within the bench: a real address to copy or open in a new tab, followed without a reload. */
 export function Link({ to, onClick, children, ...others }: LinkProps): ReactNode {
   const address = useAddress()
-  const href = linkTo(to, address)
+  const href = linkFrom(address, to)
   const follow = (event: MouseEvent<HTMLAnchorElement>): void => {
     onClick?.(event)
     if (event.defaultPrevented || event.button !== 0) return

@@ -38,7 +38,7 @@ export const starterFixture = (kind: FixtureWords): FlatPaper =>
  * What stands in the sentences of a new study before anybody has said a word: all of it in lighter ink. A dry steel ball on a
  * plastic plate, a usual rheometer; nobody's data.
  */
-export const starterPaper: FlatPaper = new Map([
+const starterPaper: FlatPaper = new Map([
   ['title', 'Does B slip more easily than A?'],
   ['rig.name', 'our rheometer'],
   ['rig.torque.accuracy', '1 %'],

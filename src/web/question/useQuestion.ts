@@ -1,12 +1,12 @@
 import { useMemo, useState } from 'react'
 import type { PlanQuestion } from '../../core/plan/index.ts'
-import { printQuantity } from '../../core/quantity/index.ts'
 import type { PaperHold } from '../api/usePaper.ts'
 import { noteChange } from '../work/undo.ts'
 import { questionKey } from './questionKeys.ts'
 import { type FlatPaper, flatPaper, nestedPaper, type QuestionPaper } from './questionPaper.ts'
 import { type PaperTrouble, quantityAt, readPaper } from './readPaper.ts'
 import { completePaper, type FixtureWords, starterFixture } from './starterPaper.ts'
+import { written } from './written.ts'
 
 /** The question as sentences and pictures use it. */
 export interface QuestionHold {
@@ -36,13 +36,6 @@ const listOf = (flat: FlatPaper): ReadonlySet<string> =>
       .map((path) => path.trim())
       .filter((path) => path !== ''),
   )
-
-/** A quantity as the paper writes it. */
-export function written(path: string, value: number): string {
-  const { dimension, unit, scale = 1, name } = questionKey(path)
-  if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`)
-  return printQuantity(value / scale, dimension, { digits: 6, unit })
-}
 
 /** The study's question and the ways to change it; every change is kept, and can be undone key by key. */
 export function useQuestion(paper: PaperHold<QuestionPaper>): QuestionHold {

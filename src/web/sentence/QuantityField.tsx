@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react'
 import { parseQuantity } from '../../core/quantity/index.ts'
-import type { QuantityProps } from './Quantity.tsx'
+import type { QuantityProps } from './quantityProps.ts'
 import { type Stepping, stepped } from './step.ts'
 
 interface QuantityFieldProps extends QuantityProps {

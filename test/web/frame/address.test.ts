@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { addressOf, linkTo } from '../../../src/web/frame/address.ts'
+import { addressOf, linkFrom } from '../../../src/web/frame/addressOf.ts'
 
 describe('an address', () => {
   test.for([
@@ -25,6 +25,6 @@ describe('an address', () => {
     [{ study: null }, '/?tour=3'],
     [{ rest: ['a/b c'] }, '/studies/runners/read/a%2Fb%20c?tour=3'],
   ] as const)('%o leads to %s', ([change, want]) => {
-    expect(linkTo(change, here)).toBe(want)
+    expect(linkFrom(here, change)).toBe(want)
   })
 })

@@ -8,7 +8,7 @@ import { questionKeys } from '../../../src/web/question/questionKeys.ts'
 import { type FlatPaper, flatPaper, nestedPaper, type QuestionPaper } from '../../../src/web/question/questionPaper.ts'
 import { readPaper } from '../../../src/web/question/readPaper.ts'
 import { completePaper, fixtureKinds, starterFixture } from '../../../src/web/question/starterPaper.ts'
-import { written } from '../../../src/web/question/useQuestion.ts'
+import { written } from '../../../src/web/question/written.ts'
 
 /** What the terminal's reader makes of a paper: the same document, through YAML. */
 function asFile(flat: FlatPaper) {

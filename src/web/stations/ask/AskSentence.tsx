@@ -6,7 +6,7 @@ import { Choice } from '../../sentence/Choice.tsx'
 import { SampleNames } from './SampleNames.tsx'
 
 /** The kinds of question, as the sentence begins. */
-export const kindWords: Readonly<Record<AskKind, string>> = {
+const kindWords: Readonly<Record<AskKind, string>> = {
   rank: 'which slips more easily',
   limit: 'whether friction keeps a limit',
   regimes: 'where the surfaces part',

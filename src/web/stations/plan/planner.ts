@@ -12,7 +12,7 @@ export interface ReadyQuestion {
 let last: { readonly key: string; readonly filled: ReadyQuestion } | undefined
 
 /** Fills from the tables anew only where a body, the liquid or the temperature changed: while a hand moves a load they stay. */
-export function ready(question: PlanQuestion): ReadyQuestion {
+function ready(question: PlanQuestion): ReadyQuestion {
   const { pair, bears, liquid, pressureViscosity, run } = question
   const key = JSON.stringify([pair, bears, liquid, pressureViscosity, run.temperature])
   if (last?.key !== key) {
@@ -34,8 +34,13 @@ export function ready(question: PlanQuestion): ReadyQuestion {
   }
 }
 
-export const live = (question: PlanQuestion): LivePlan | null => livePlan(question)
+const live = (question: PlanQuestion): LivePlan | null => livePlan(question)
 
-export const full = (question: PlanQuestion): Outcome<Plan> => planOf(question)
+const full = (question: PlanQuestion): Outcome<Plan> => planOf(question)
 
-export const sheetOf = (plan: Plan): OrderedSheet | null => (plan.suggestion.possible ? runSheetOf(plan) : null)
+const sheetOf = (plan: Plan): OrderedSheet | null => (plan.suggestion.possible ? runSheetOf(plan) : null)
+
+/** All that plans, loaded behind the sentences. */
+export const planner = { ready, live, full, sheetOf }
+
+export type Planner = typeof planner

@@ -3,17 +3,18 @@ import type { Plan } from '../../../core/plan/index.ts'
 import type { OrderedSheet, Problem } from '../../../core/terms/index.ts'
 import type { QuestionHold } from '../../question/useQuestion.ts'
 import type { LivePlan } from './livePlan.ts'
+import type { Planner } from './planner.ts'
 
-type Planner = typeof import('./planner.ts')
-
-let planner: Planner | undefined
+let loaded: Planner | undefined
 const listeners = new Set<() => void>()
 
-// The sentences show first; what plans comes right behind them.
-void import('./planner.ts').then((loaded) => {
-  planner = loaded
+/** The sentences show first; what plans comes right behind them. */
+async function load(): Promise<void> {
+  const { planner } = await import('./planner.ts')
+  loaded = planner
   for (const listener of listeners) listener()
-})
+}
+void load()
 
 function listen(listener: () => void): () => void {
   listeners.add(listener)
@@ -33,7 +34,7 @@ export interface PlanHold {
 }
 
 export function usePlan(hold: QuestionHold): PlanHold {
-  const plan = useSyncExternalStore(listen, () => planner)
+  const plan = useSyncExternalStore(listen, () => loaded)
   const filled = useMemo(() => plan?.ready(hold.question), [plan, hold.question])
   const question = filled?.question
   const lastLive = useRef<LivePlan | null>(null)

@@ -5,6 +5,7 @@ import { RandomFrame } from './randomFrame.ts'
 /** Weights of the samples' means, one a sample: (−1, 1) is the second less the first, (1) the mean of a single one. */
 export type Contrast = readonly number[]
 
+/** Which differences are judged together, and how many draws make the distribution. */
 export interface MaxTDrawing {
   readonly contrasts: readonly Contrast[]
   readonly draws: number

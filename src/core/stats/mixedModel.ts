@@ -10,6 +10,7 @@ export interface MixedContrast {
   readonly degreesOfFreedom: number
 }
 
+/** A fitted mixed model. No contrast may be shown without a look at `end`. */
 export interface MixedFit {
   readonly coefficients: readonly number[]
   /** Variance of each cause, from zero up, in the order in which they were given. */

@@ -11,10 +11,13 @@ interface LinkedCurveProps {
   readonly data: CurveFigureData
   readonly lit: number | null
   readonly light: (step: number) => void
+  /** Step under the pointer, here or on the strip. */
+  readonly hovered: number | null
+  readonly hover: (step: number | null) => void
 }
 
 /** The curve with a place to press on each point; arrows go from point to point along the steps. */
-export function LinkedCurve({ data, lit, light }: LinkedCurveProps): ReactNode {
+export function LinkedCurve({ data, lit, light, hovered, hover }: LinkedCurveProps): ReactNode {
   const look = useLook()
   const [place, width] = useWidth(480, 1400)
   const options = useMemo(() => ({ palette: look, width, id: 'curve', plotHeight: 300 }), [look, width])
@@ -38,7 +41,8 @@ export function LinkedCurve({ data, lit, light }: LinkedCurveProps): ReactNode {
                 at={at}
                 lit={step === lit}
                 first={step === chosen}
-                {...{ data, light }}
+                hovered={step === hovered}
+                {...{ data, light, hover }}
               />
             )
           })}
@@ -48,7 +52,8 @@ export function LinkedCurve({ data, lit, light }: LinkedCurveProps): ReactNode {
   )
 }
 
-interface PointPlaceProps extends Pick<LinkedCurveProps, 'data' | 'light'> {
+interface PointPlaceProps extends Pick<LinkedCurveProps, 'data' | 'light' | 'hover'> {
+  readonly hovered: boolean
   readonly point: Point
   readonly at: { readonly left: string; readonly top: string }
   readonly lit: boolean
@@ -56,7 +61,7 @@ interface PointPlaceProps extends Pick<LinkedCurveProps, 'data' | 'light'> {
   readonly first: boolean
 }
 
-function PointPlace({ point, at, lit, first, data, light }: PointPlaceProps): ReactNode {
+function PointPlace({ point, at, lit, first, hovered, data, light, hover }: PointPlaceProps): ReactNode {
   const place = useRef<HTMLDivElement>(null)
   useEffect(() => {
     // The focus goes along with the arrows, but is not taken from elsewhere.
@@ -86,9 +91,11 @@ function PointPlace({ point, at, lit, first, data, light }: PointPlaceProps): Re
       tabIndex={first ? 0 : -1}
       aria-label={pointInWords(point)}
       title={pointInWords(point)}
-      className="curve-point"
+      className={hovered ? 'curve-point hovered' : 'curve-point'}
       style={at}
       onClick={() => light(point.step)}
+      onPointerEnter={() => hover(point.step)}
+      onPointerLeave={() => hover(null)}
       onKeyDown={key}
     />
   )

@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useMemo } from 'react'
+import { lazy, type ReactNode, Suspense, useMemo, useState } from 'react'
 import { printQuantity } from '../../../../core/quantity/index.ts'
 import { type ChannelName, channelNames, type RecordStretch, type Setup } from '../../../../core/terms/index.ts'
 import { dryRegimes, wetRegimes } from '../../../../figure/index.ts'
@@ -12,6 +12,7 @@ import { Waiting } from '../../../frame/Waiting.tsx'
 import { useKeys } from '../../../work/keys.ts'
 import { tilesOf } from '../strip/fetchTile.ts'
 import { Strip } from '../strip/Strip.tsx'
+import type { View } from '../strip/view.ts'
 import type { StepWindow } from '../strip/WindowHandles.tsx'
 import { LinkedCurve } from './LinkedCurve.tsx'
 import { ChangeSetup, MissingSetup } from './MissingSetup.tsx'
@@ -67,12 +68,15 @@ function Reduced({
   search,
 }: Answered & { readonly result: RecordResult }): ReactNode {
   const { points, window, remarks } = result
+  const [hovered, setHovered] = useState<number | null>(null)
   const hold = useMends(answer.record.id, answer.papers)
   const { value: trace } = useKept<TraceAnswer>(`/api/records/${record}/trace?pixels=16`)
   const { value: found } = useKept<StretchesAnswer>(`/api/records/${record}/stretches`)
   const lit = said !== undefined && points.some((point) => point.step === Number(said)) ? Number(said) : null
+  const sight = { from: search.from ?? null, to: search.to ?? null, turns: search.turns ?? null }
   const light = (step: number): void => {
-    if (points.some((point) => point.step === step)) go({ rest: [record, step] }, lit === null ? 'push' : 'replace')
+    if (points.some((point) => point.step === step))
+      go({ rest: [record, step], search: sight }, lit === null ? 'push' : 'replace')
   }
   const along = (by: number): void => {
     const index = points.findIndex(({ step }) => step === lit)
@@ -82,7 +86,7 @@ function Reduced({
   useKeys('Read', [
     { key: 'ArrowRight', words: 'next point', press: () => along(1) },
     { key: 'ArrowLeft', words: 'point before', press: () => along(-1) },
-    { key: 'Escape', words: 'close the point', press: () => go({ rest: [record] }) },
+    { key: 'Escape', words: 'close the point', press: () => go({ rest: [record], search: sight }) },
   ])
   const source = useStripSource(record, trace)
   const names = useMemo(() => channelNames.filter((name) => trace?.names.includes(name)), [trace])
@@ -111,12 +115,13 @@ function Reduced({
           <Waiting what="Reading the raw channels" />
         ) : (
           <Strip
-            {...{ source, names, stretches, lit, light }}
+            {...{ source, names, stretches, lit, light, hovered, hover: setHovered }}
             begin={sightOf(search)}
+            seen={(view) => keepSight(view, source.whole)}
             window={lit === null ? undefined : stepWindow(lit, stretches, hold)}
           />
         )}
-        <LinkedCurve data={data} lit={lit} light={light} />
+        <LinkedCurve {...{ data, lit, light, hovered }} hover={setHovered} />
         {lit !== null && <StepPart record={record} step={lit} hold={hold} papers={answer.papers} />}
         {points.some(({ turns }) => turns >= 1) && (
           <TurnsPart record={record} shown={search.turns} hasGap={names.includes('gap' satisfies ChannelName)} />
@@ -157,6 +162,13 @@ function stepWindow(step: number, stretches: readonly RecordStretch[], { move }:
 function sightOf({ from, to }: Readonly<Record<string, string>>): { from: number; to: number } | undefined {
   const [begin, end] = [Number(from), Number(to)]
   return from !== undefined && begin < end ? { from: begin, to: end } : undefined
+}
+
+/** The address follows the hand, so that a stretch can be linked; the whole record needs no words. */
+function keepSight({ from, to }: View, whole: View): void {
+  const all = from === whole.from && to === whole.to
+  const print = (time: number): string => String(Number(time.toPrecision(7)))
+  go({ search: { from: all ? null : print(from), to: all ? null : print(to) } }, 'replace')
 }
 
 function curveData({ record, setup }: RecordAnswer, { points, curve, window }: RecordResult) {

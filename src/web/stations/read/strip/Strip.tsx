@@ -15,6 +15,12 @@ interface StripProps {
   /** Step that is lit. */
   readonly lit: number | null
   readonly light: (step: number) => void
+  /** Step that a pointer is over here. */
+  readonly hover: (step: number | null) => void
+  /** Step that is hovered over elsewhere. */
+  readonly hovered: number | null
+  /** The stretch in sight, after a hand has moved it. */
+  readonly seen: (view: View) => void
   /** Stretch in sight at the beginning; the whole record if undefined. */
   readonly begin?: View
   /** The lit step's window with its two handles; none where it has none. */
@@ -22,7 +28,8 @@ interface StripProps {
 }
 
 /** The raw channels over time: drag to pan, Ctrl and wheel or two fingers to zoom, a press lights a step, arrows move the cursor. */
-export function Strip({ source, names, stretches, lit, light, begin, window }: StripProps): ReactNode {
+export function Strip(props: StripProps): ReactNode {
+  const { source, names, stretches, lit, light, begin, window, hover, hovered, seen: sight } = props
   const palette = useLook()
   const [cursor, setCursor] = useState<number>(source.whole.from)
   const stepAt = (time: number): number | undefined => stretches.find(({ from, to }) => time >= from && time < to)?.step
@@ -32,8 +39,17 @@ export function Strip({ source, names, stretches, lit, light, begin, window }: S
   }
   const { canvas, surface, engine } = useStrip(
     source,
-    { names, stretches, palette, lit },
-    { over: setCursor, pressed: press, begin },
+    { names, stretches, palette, lit: hovered ?? lit },
+    {
+      over: (time) => {
+        setCursor(time)
+        hover(stepAt(time) ?? null)
+      },
+      left: () => hover(null),
+      pressed: press,
+      begin,
+      seen: sight,
+    },
   )
   const seen = names.flatMap((name) => (name === 'time' || name === 'step' ? [] : [channelWords[name].words]))
   const own = stretches.filter(({ step }) => step === lit)

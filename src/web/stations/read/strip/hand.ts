@@ -5,6 +5,8 @@ import { panned, span } from './view.ts'
 export interface HandTells {
   /** The time under a hovering pointer. */
   readonly over: (time: number) => void
+  /** The pointer has gone elsewhere. */
+  readonly left: () => void
   /** A press that moved nothing. */
   readonly pressed: (time: number) => void
 }
@@ -55,12 +57,14 @@ export function handOn(place: HTMLElement, engine: StripEngine, tells: HandTells
   place.addEventListener('pointermove', move)
   place.addEventListener('pointerup', up)
   place.addEventListener('pointercancel', cancel)
+  place.addEventListener('pointerleave', tells.left)
   place.addEventListener('wheel', wheel, { passive: false })
   return () => {
     place.removeEventListener('pointerdown', press)
     place.removeEventListener('pointermove', move)
     place.removeEventListener('pointerup', up)
     place.removeEventListener('pointercancel', cancel)
+    place.removeEventListener('pointerleave', tells.left)
     place.removeEventListener('wheel', wheel)
   }
 }

@@ -11,6 +11,12 @@ export interface StripSource {
   readonly fetchTile: FetchTile
 }
 
+/** Where a strip begins, and who is told of where it went. */
+interface StripBegin {
+  readonly begin: View | undefined
+  readonly seen: (view: View) => void
+}
+
 interface Strip {
   readonly canvas: RefObject<HTMLCanvasElement | null>
   readonly surface: RefObject<HTMLDivElement | null>
@@ -19,12 +25,11 @@ interface Strip {
   readonly moves: number
 }
 
+/** Rest of the hand after which the address follows, ms. */
+const rest = 500
+
 /** The engine of a strip in the life of a component. `source` must stay the same object for the same record. */
-export function useStrip(
-  source: StripSource,
-  given: StripGiven,
-  tells: HandTells & { begin: View | undefined },
-): Strip {
+export function useStrip(source: StripSource, given: StripGiven, tells: HandTells & StripBegin): Strip {
   const canvas = useRef<HTMLCanvasElement>(null)
   const surface = useRef<HTMLDivElement>(null)
   const [engine, setEngine] = useState<StripEngine>()
@@ -35,22 +40,29 @@ export function useStrip(
     const [place, above] = [canvas.current, surface.current]
     if (place === null || above === null) return
     const { whole, rows, fetchTile } = source
+    let timer: ReturnType<typeof setTimeout> | undefined
     const made = new StripEngine(place, {
       envelopes: new Envelopes({ whole, rows, fetchTile }),
       limits: { whole, shortest: Math.min(whole.to - whole.from, (30 * (whole.to - whole.from)) / Math.max(1, rows)) },
       view: latest.current.tells.begin ?? whole,
       given: latest.current.given,
-      moved: () => setMoves((count) => count + 1),
+      moved: (view) => {
+        setMoves((count) => count + 1)
+        clearTimeout(timer)
+        timer = setTimeout(() => latest.current.tells.seen(view), rest)
+      },
     })
     setEngine(made)
     const watch = new ResizeObserver(() => made.resize())
     watch.observe(place)
     const letGo = handOn(above, made, {
       over: (time) => latest.current.tells.over(time),
+      left: () => latest.current.tells.left(),
       pressed: (time) => latest.current.tells.pressed(time),
     })
     return () => {
       letGo()
+      clearTimeout(timer)
       watch.disconnect()
       made.close()
       setEngine(undefined)

@@ -85,14 +85,14 @@ function Row({ one, off, hold }: RowProps): ReactNode {
       <p>
         <Link to={{ station: 'read', rest: [record.slice(0, 12)] }}>{name}</Link> <span className="off">{off}</span>{' '}
         {removed === null && !asking && (
-          <button type="button" onClick={() => setAsking(true)} aria-label={`Take ${name} out`}>
+          <button type="button" onClick={() => setAsking(true)} aria-label={`take out ${name}`}>
             take out
           </button>
         )}
         {removed !== null && (
           <button
             type="button"
-            aria-label={`Put ${name} back`}
+            aria-label={`put back ${name}`}
             onClick={() => edit({ ...decision, removals: others }, `${name} put back`)}
           >
             put back

@@ -6,6 +6,7 @@ import { Empty } from '../../frame/Empty.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
 import { type SheetPaper, sheetForRecord } from '../rig-up/sheetPaper.ts'
 import { RecordPage } from './record/RecordPage.tsx'
+import { DemoShelf } from './shelf/DemoShelf.tsx'
 import { Shelf } from './shelf/Shelf.tsx'
 import { SetupPart } from './uploads/SetupPart.tsx'
 import { useSetupStand, useSetupText } from './uploads/setupChoice.ts'
@@ -83,7 +84,9 @@ function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
           <Empty
             shows="Each record will lie here as a small curve with its remarks as signs; opened, its raw channels above and its curve below."
             todo={<span>Choose or drop the first file above.</span>}
-          />
+          >
+            <DemoShelf />
+          </Empty>
         )
       )}
     </div>

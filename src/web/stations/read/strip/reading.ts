@@ -29,7 +29,7 @@ function valueAt(time: number, name: DrawnChannel, pieces: readonly Piece[]): st
   const entry = nearest(piece.tile.at, time)
   const [low, high] = [channel.min[entry], channel.max[entry]]
   if (!Number.isFinite(low) || !Number.isFinite(high)) return undefined
-  return printQuantity((low + high) / 2, channelWords[name].dimension, { digits: 3 })
+  return printQuantity((low + high) / 2, channelWords[name].dimension, { digits: 3 }).replace(/^-/, '−')
 }
 
 function nearest(at: Float64Array, time: number): number {

@@ -1,2 +1,2 @@
 export { builtPage } from './page/builtPage.ts'
-export { type Running, type ServerArgs, startServer } from './startServer.ts'
+export { startServer } from './startServer.ts'

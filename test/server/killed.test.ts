@@ -16,7 +16,7 @@ let address = ''
 
 /** A process of its own, so that it can be killed; the page is none. */
 async function start(): Promise<void> {
-  const child = spawn(process.execPath, ['test/server/serverChild.ts', place], { stdio: ['ignore', 'pipe', 'inherit'] })
+  const child = spawn(process.execPath, ['scripts/serverChild.ts', place], { stdio: ['ignore', 'pipe', 'inherit'] })
   server = child
   address = await new Promise((resolve, reject) => {
     child.once('close', (code) => reject(new Error(`the server ended with ${code}`)))
@@ -39,11 +39,16 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true, maxRetries: 3 })
 })
 
-const get = async (path: string) => (await fetch(`${address}${path}`)).json()
-const post = async (path: string, body: unknown) => {
+// biome-ignore lint/suspicious/noExplicitAny: answers of every shape
+const get = async (path: string): Promise<any> => (await fetch(`${address}${path}`)).json()
+// biome-ignore lint/suspicious/noExplicitAny: as above
+const post = async (path: string, body: unknown): Promise<any> => {
   const headers = { 'content-type': 'application/json' }
   return (await fetch(`${address}${path}`, { method: 'POST', headers, body: JSON.stringify(body) })).json()
 }
+// biome-ignore lint/suspicious/noExplicitAny: as above
+const handIn = async (name: string, bytes: Uint8Array): Promise<any> =>
+  (await fetch(`${address}/api/uploads?name=${name}`, { method: 'POST', body: new Uint8Array(bytes) })).json()
 const area = (): readonly string[] => {
   const uploads = join(place, 'uploads')
   return existsSync(uploads) ? readdirSync(uploads) : []
@@ -67,9 +72,7 @@ test('killed in the middle of an upload: nothing of it is there, and it can be h
 
 test('killed while a record is kept, at any moment: it is gone on with, and kept once and whole', async () => {
   const bytes = longRecord(150_000)
-  const made = await (
-    await fetch(`${address}/api/uploads?name=long.csv`, { method: 'POST', body: new Uint8Array(bytes) })
-  ).json()
+  const made = await handIn('long.csv', bytes)
   await post(`/api/uploads/${made.upload}/keep`, { setup, study: 'Long', sample: 'A', by: 'MK', why: '' })
   for (const pause of [0, 300, 700]) {
     await new Promise((go) => setTimeout(go, pause))
@@ -99,9 +102,7 @@ test('killed while a record is kept, at any moment: it is gone on with, and kept
 
 test('asked to end, it ends in order while a record is kept, and goes on with it at the next start', async () => {
   const bytes = longRecord(160_000)
-  const made = await (
-    await fetch(`${address}/api/uploads?name=other.csv`, { method: 'POST', body: new Uint8Array(bytes) })
-  ).json()
+  const made = await handIn('other.csv', bytes)
   await post(`/api/uploads/${made.upload}/keep`, { setup, study: 'Long', sample: 'B', by: 'MK', why: '' })
   const events = await fetch(`${address}/api/events`)
   const ended = new Promise<number | null>((resolve) => server.once('close', resolve))

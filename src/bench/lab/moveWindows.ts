@@ -93,7 +93,7 @@ async function givenOf(lab: Lab, record: KeptRecord): Promise<Outcome<Given>> {
 }
 
 /** Somebody moved windows in between. */
-export const supersededMends: Problem = {
+const supersededMends: Problem = {
   kind: 'superseded',
   class: 'wrongUse',
   place: { name: 'mends' },

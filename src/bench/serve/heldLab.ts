@@ -1,5 +1,5 @@
 import { done, failed, type Outcome, type Outside, type Problem } from '../../core/terms/index.ts'
-import { type KeptRecord, type KeptResult, type Lab, openLab, StoreTrouble } from '../../store/index.ts'
+import { type KeptRecord, type KeptResult, type Lab, openLab } from '../../store/index.ts'
 import { currentResult } from '../lab/currentResult.ts'
 import { changeNow, type LabCall } from '../lab/labCall.ts'
 import { type News, newsSince } from './labNews.ts'
@@ -66,13 +66,3 @@ export const notReduced = ({ id, name }: KeptRecord): Problem => ({
   what: 'The record has no result with its setup.',
   mend: 'Correct its setup, or hand in its file again.',
 })
-
-/** Does something with what the store may still throw: bytes say only while they are read that they are damaged. */
-export async function guarded<T>(act: () => Promise<Outcome<T>>): Promise<Outcome<T>> {
-  try {
-    return await act()
-  } catch (error) {
-    if (error instanceof StoreTrouble) return failed(...error.problems)
-    throw error
-  }
-}

@@ -6,7 +6,6 @@ export {
   type ShelvedRecord,
   type StudyGlance,
   setupsInLab,
-  shelvedRecord,
   studiesAtAGlance,
   studyShelf,
 } from './glance.ts'
@@ -18,7 +17,7 @@ export { type MendWords, mendRecord } from './mendRecord.ts'
 export { readSetupDocument } from './readSetupDocument.ts'
 export { type RecordView, recordView, windowsOf } from './recordShown.ts'
 export { type HeldColumns, holdColumns } from './trace/heldColumns.ts'
-export { type Trace, traceOf } from './trace/traceOf.ts'
-export { type KeepUpload, type KeepWords, keepUpload, type StoppableDesk } from './upload/keepUpload.ts'
+export { traceOf } from './trace/traceOf.ts'
+export { type KeepUpload, type KeepWords, keepUpload } from './upload/keepUpload.ts'
 export { type LookedUpload, lookAtUpload, type ReadingWords } from './upload/lookAtUpload.ts'
 export { type Upload, UploadArea } from './upload/uploadArea.ts'

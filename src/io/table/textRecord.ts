@@ -3,6 +3,7 @@ import type { ByteSource } from './byteSource.ts'
 import { ColumnStore } from './columnStore.ts'
 import type { Encoding } from './encoding.ts'
 import { type JudgedColumns, judgeColumns } from './judgeColumns.ts'
+import { lookAtTable } from './lookAtTable.ts'
 import { capped, type TableProblem, tableProblem } from './problems.ts'
 import type { ColumnGuess, RawRecord } from './rawRecord.ts'
 import { type ReadOptions, usualSpillAbove } from './readOptions.ts'
@@ -10,7 +11,6 @@ import type { Section } from './rowPlan.ts'
 import { type RowTalk, rowProblems, rowRemarks } from './rowProblems.ts'
 import { RowReader } from './rowReader.ts'
 import { storedChannels, toSiInPlace } from './storedChannels.ts'
-import { tableLook } from './tableLook.ts'
 import { readTextHead, type TextHead } from './textHead.ts'
 import { dialectOf, headedColumns, mostColumns, planRows, shapeProblems } from './textPlan.ts'
 import { LineTooLong, longestLine, wholeLines } from './wholeLines.ts'
@@ -39,7 +39,7 @@ export async function textRecord(
   if (head.columns.length > mostColumns) return failed(...problems)
   const judged = judgeColumns(headedColumns(text), options, { file: options.file, line })
   problems.push(...judged.problems)
-  options.onLook?.(tableLook(text, judged.guesses, encoding))
+  options.onLook?.(lookAtTable(text, judged.guesses, encoding))
   const rows = new TextRows(text, { judged, encoding, options, spillAbove: spillAbove(text, source, options) })
   try {
     problems.push(...(await rows.read(source)))

@@ -40,7 +40,7 @@ const titles: Readonly<Record<number, string>> = {
 }
 
 /** Status of an answer that says these problems: that of the first. */
-export const statusOf = ([first]: readonly Problem[]): number =>
+const statusOf = ([first]: readonly Problem[]): number =>
   statuses[first?.kind ?? 'fault'] ?? { wrongUse: 400, badInput: 422, store: 500 }[first?.class ?? 'store']
 
 /** Problems as RFC 9457 wants them. */

@@ -1,7 +1,7 @@
 import { done, failed, type Outcome, type Problem } from '../../core/terms/index.ts'
 
 /** Longest JSON that is read, bytes. Files come as uploads, which have a bound of their own. */
-export const longestJson = 8 << 20
+const longestJson = 8 << 20
 
 /** The JSON body of a request. Reads no further than the bound, whatever the request says of its length. */
 export async function readJson(request: Request): Promise<Outcome<unknown>> {

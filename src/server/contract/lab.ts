@@ -24,7 +24,7 @@ export const labAnswer = z
   .meta({ id: 'Lab' })
 
 /** One thing that a change made or corrected. */
-export const historyEntry = z
+const historyEntry = z
   .object({
     what: z.enum(['created', 'corrected']),
     kind: z.string(),
@@ -68,6 +68,5 @@ export const bodiesAnswer = z
   .meta({ id: 'Bodies' })
 
 export type LabAnswer = z.infer<typeof labAnswer>
-export type HistoryEntry = z.infer<typeof historyEntry>
 export type HistoryAnswer = z.infer<typeof historyAnswer>
 export type BodiesAnswer = z.infer<typeof bodiesAnswer>

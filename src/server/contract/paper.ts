@@ -2,9 +2,9 @@ import { z } from 'zod'
 import { by, identifier, recordWord, why } from './text.ts'
 
 /** What a paper may be about. */
-export const studyPaperKinds = ['question', 'runSheet', 'decision', 'notes'] as const
-export const recordPaperKinds = ['mends', 'runSheet'] as const
-export const labPaperKinds = ['material', 'liquid', 'rig', 'fixture'] as const
+const studyPaperKinds = ['question', 'runSheet', 'decision', 'notes'] as const
+const recordPaperKinds = ['mends', 'runSheet'] as const
+const labPaperKinds = ['material', 'liquid', 'rig', 'fixture'] as const
 
 /** One version of a kept JSON document. Never edited: a save is a new version. */
 export const paper = z

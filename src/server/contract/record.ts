@@ -145,5 +145,4 @@ export type ColumnGuess = z.infer<typeof columnGuess>
 export type MovedWindow = z.infer<typeof movedWindow>
 export type RecordAnswer = z.infer<typeof recordAnswer>
 export type StretchesAnswer = z.infer<typeof stretchesAnswer>
-export type AmendRecord = z.infer<typeof amendRecord>
 export type NewMends = z.infer<typeof newMends>

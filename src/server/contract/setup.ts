@@ -31,4 +31,3 @@ export const questionRead = z
 
 export type SetupChecked = z.infer<typeof setupChecked>
 export type SetupsAnswer = z.infer<typeof setupsAnswer>
-export type QuestionRead = z.infer<typeof questionRead>

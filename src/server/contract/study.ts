@@ -20,7 +20,7 @@ export const newStudy = z.strictObject({ name: name(200), by }).meta({ id: 'NewS
 const value = z.number().nullable()
 
 /** A point as a small curve shows it. */
-export const pointBrief = z
+const pointBrief = z
   .object({
     step: z.number(),
     slidingSpeed: z.number().describe('m/s'),
@@ -33,7 +33,7 @@ export const pointBrief = z
   })
   .meta({ id: 'PointBrief' })
 
-export const remarkCount = z
+const remarkCount = z
   .object({
     kind: z.string(),
     words: z.string(),
@@ -77,7 +77,5 @@ export const studyAnswer = titled
 
 export type StudyBrief = z.infer<typeof studyBrief>
 export type StudiesAnswer = z.infer<typeof studiesAnswer>
-export type NewStudy = z.infer<typeof newStudy>
-export type PointBrief = z.infer<typeof pointBrief>
 export type RecordBrief = z.infer<typeof recordBrief>
 export type StudyAnswer = z.infer<typeof studyAnswer>

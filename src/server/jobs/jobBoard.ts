@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto'
 import type { Outcome, Problem, Progress } from '../../core/terms/index.ts'
 import { problemDetailsOf } from '../answer/problemAnswer.ts'
 import type { Job, JobDone } from '../contract/index.ts'
-import type { TaskEnd } from '../threads/taskPool.ts'
+import type { TaskEnd } from '../threads/taskTalk.ts'
 
 /** What a job does: it tells how far it is, and stops when it is asked to. */
 export type JobWork = (progress: Progress, stop: AbortSignal) => Promise<TaskEnd<JobDone>>

@@ -1,7 +1,7 @@
 import type { LabCall } from '../../bench/lab/index.ts'
-import { failed, type Outcome, type Problem, type Progress } from '../../core/terms/index.ts'
+import { failed, type Outcome, type Problem } from '../../core/terms/index.ts'
 import type { tasks } from './tasks.ts'
-import type { TaskOrder } from './taskTalk.ts'
+import type { TaskEnd, TaskOptions, TaskOrder } from './taskTalk.ts'
 import { TaskThread } from './taskThread.ts'
 
 type Table = typeof tasks
@@ -9,19 +9,6 @@ type Table = typeof tasks
 export type TaskName = keyof Table
 type ArgsOf<N extends TaskName> = Parameters<Table[N]>[0]
 type ValueOf<N extends TaskName> = Awaited<ReturnType<Table[N]>> extends Outcome<infer T> ? T : never
-
-/** How a task is run. */
-export interface TaskOptions {
-  /** Who does it and why; the server itself where nobody is named. */
-  readonly by?: Pick<LabCall, 'who' | 'why'>
-  /** Somebody waits at the screen: it goes before all jobs, and has a thread that no job takes. */
-  readonly quick?: true
-  readonly progress?: Progress
-  readonly stop?: AbortSignal
-}
-
-/** What became of a task. */
-export type TaskEnd<T> = { readonly stopped: true } | { readonly stopped: false; readonly outcome: Outcome<T> }
 
 interface Waiting {
   readonly order: TaskOrder

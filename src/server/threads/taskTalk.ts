@@ -1,5 +1,5 @@
 import type { LabCall } from '../../bench/lab/index.ts'
-import type { Outcome, Outside } from '../../core/terms/index.ts'
+import type { Outcome, Outside, Progress } from '../../core/terms/index.ts'
 
 /** What a task gets to work with in its thread. */
 export interface TaskDesk {
@@ -35,3 +35,16 @@ export type TaskSaid = { readonly number: number } & (
   | { readonly outcome: Outcome<unknown> }
   | { readonly fault: string }
 )
+
+/** How a task is run. */
+export interface TaskOptions {
+  /** Who does it and why; the server itself where nobody is named. */
+  readonly by?: Pick<LabCall, 'who' | 'why'>
+  /** Somebody waits at the screen: it goes before all jobs, and has a thread that no job takes. */
+  readonly quick?: true
+  readonly progress?: Progress
+  readonly stop?: AbortSignal
+}
+
+/** What became of a task. */
+export type TaskEnd<T> = { readonly stopped: true } | { readonly stopped: false; readonly outcome: Outcome<T> }

@@ -1,6 +1,5 @@
 import { Worker } from 'node:worker_threads'
-import type { TaskEnd, TaskOptions } from './taskPool.ts'
-import { type TaskOrder, type TaskSaid, taskStates } from './taskTalk.ts'
+import { type TaskEnd, type TaskOptions, type TaskOrder, type TaskSaid, taskStates } from './taskTalk.ts'
 
 /** How long a task that was stopped may take to notice by itself, ms. */
 const patience = 300

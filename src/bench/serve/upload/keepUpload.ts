@@ -117,7 +117,7 @@ async function setupOf(lab: Lab, said: string): Promise<Outcome<string>> {
 }
 
 /** Nobody hears it: whoever stopped the job knows. */
-export const stopped: Problem = {
+const stopped: Problem = {
   kind: 'stopped',
   class: 'wrongUse',
   place: {},

@@ -34,7 +34,7 @@ export interface Upload {
 }
 
 /** Largest file that is taken, bytes. */
-export const largestUpload = 2 * 2 ** 30
+const largestUpload = 2 * 2 ** 30
 
 /** Most that all waiting ones may take. */
 const largestArea = 16 * 2 ** 30

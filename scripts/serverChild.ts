@@ -1,6 +1,6 @@
-// A server in a process of its own: node test/server/serverChild.ts LAB. It prints its address, and ends in order on SIGTERM.
+// A server in a process of its own, for tests that kill it: node scripts/serverChild.ts LAB. It prints its address, and ends in order on SIGTERM.
 
-import { startServer } from '../../src/server/index.ts'
+import { startServer } from '../src/server/index.ts'
 
 const [place] = process.argv.slice(2)
 const outside = {

@@ -28,8 +28,10 @@ export const sectionNames = [
   'method',
   'record',
   'curve',
+  'limit',
   'budget',
   'remarks',
+  'rigWatch',
   'points',
   'completeness',
   'cautions',
@@ -106,6 +108,7 @@ export interface ReportFigure {
     | 'curve'
     | 'remarks'
     | 'budget'
+    | 'limit'
     | 'difference'
     | 'ranking'
     | 'replicates'

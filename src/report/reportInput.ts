@@ -78,6 +78,23 @@ export interface ReportAsFound {
   readonly on: string
 }
 
+/** A written limit and what can be said of it. */
+export interface ReportLimit {
+  /** The limit and the rule, in words. */
+  readonly limit: string
+  readonly rule: string
+  /** About the sample, and, where it has several mountings, about this one alone. */
+  readonly sentences: readonly string[]
+}
+
+/** What the check standards of a lab say of the rig. */
+export interface ReportRigWatch {
+  /** One sentence for each that is watched. */
+  readonly watched: readonly string[]
+  /** Alarms that nobody has answered, one sentence each with the name under which it is answered. */
+  readonly open: readonly { readonly sentence: string; readonly id: string }[]
+}
+
 /** What people say; none of it is needed. */
 export interface ReportTexts {
   readonly question?: string
@@ -92,6 +109,10 @@ export interface ReportTexts {
   /** Day of the measurement, 2026-11-25. */
   readonly measured?: string
   readonly notes?: ReportNotes
+  /** The written limit of the study, with its verdict on the sample. */
+  readonly limit?: ReportLimit
+  /** The check standards of the lab. */
+  readonly rigWatch?: ReportRigWatch
   /** The filled run sheet that was kept with the record. */
   readonly asFound?: ReportAsFound
   /** SHA-256 of the result as it is kept. */

@@ -6,6 +6,7 @@ import { cautionsSection } from './sections/cautionsSection.ts'
 import { completenessSection } from './sections/completenessSection.ts'
 import { conditionsSection } from './sections/conditionsSection.ts'
 import { curveSection } from './sections/curveSection.ts'
+import { limitSection } from './sections/limitSection.ts'
 import { methodSection } from './sections/methodSection.ts'
 import { numbering } from './sections/numbering.ts'
 import { pairSection } from './sections/pairSection.ts'
@@ -15,6 +16,7 @@ import { questionSection } from './sections/questionSection.ts'
 import { recordSection } from './sections/recordSection.ts'
 import { remarksSection } from './sections/remarksSection.ts'
 import { rigSection } from './sections/rigSection.ts'
+import { rigWatchSection } from './sections/rigWatchSection.ts'
 import type { SectionOf } from './sections/sectionOf.ts'
 import { summaryOf } from './sections/summaryOf.ts'
 import { zeroesSection } from './sections/zeroesSection.ts'
@@ -31,8 +33,10 @@ const sections: Readonly<Record<(typeof sectionNames)[number], SectionOf>> = {
   method: methodSection,
   record: recordSection,
   curve: curveSection,
+  limit: limitSection,
   budget: budgetSection,
   remarks: remarksSection,
+  rigWatch: rigWatchSection,
   points: pointsSection,
   completeness: completenessSection,
   cautions: cautionsSection,

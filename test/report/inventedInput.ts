@@ -216,6 +216,15 @@ export const inventedInput = (changes: Partial<ReportInput> = {}): ReportInput =
     author: 'A. Nother',
     date: '2026-11-25',
     notes: { cleaning: 'Wiped with isopropanol and used within an hour.' },
+    limit: {
+      limit: 'a friction of at most 0.12',
+      rule: 'guard band w = U at 95 % on both sides of the limit',
+      sentences: ['lacquer A passes: it keeps to a friction of at most 0.12 at 10 mm/s.'],
+    },
+    rigWatch: {
+      watched: ['Check standard wax at 10 mm/s: 20 measurements, 2 alarms, 1 of them open.'],
+      open: [{ sentence: 'wax, 2026-11-24: one value beyond three standard deviations', id: 'wax-1f00-beyond-three' }],
+    },
     asFound: {
       sheet: inventedSheet,
       answers: [

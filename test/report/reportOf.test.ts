@@ -24,7 +24,7 @@ test('leaves out what has nothing to say, and says where a question or a remark 
     }),
   )
   expect(bare.sections.map(({ name }) => name)).toEqual(
-    sectionNames.filter((name) => !['record', 'curve', 'asFound'].includes(name)),
+    sectionNames.filter((name) => !['record', 'curve', 'asFound', 'limit', 'rigWatch'].includes(name)),
   )
   expect(section('remarks', bare)?.blocks).toEqual([{ kind: 'paragraph', text: 'Nothing was found to remark on.' }])
   expect(section('question', bare)?.blocks[0]).toMatchObject({ text: expect.stringMatching(/^No question/) })
@@ -146,4 +146,18 @@ test('a record without a single point still gives a report', () => {
   const empty = reportOf(inventedInput({ reduction, curve: null, remarks: [], budget: [] }))
   expect(section('points', empty)).toBeUndefined()
   expect(allTexts(empty).join(' ')).not.toMatch(/NaN|Infinity|undefined/)
+})
+
+test('the verdict on the limit and every open alarm are told, in their sections and to hurried readers', () => {
+  expect(section('limit')?.blocks[0]).toMatchObject({ text: expect.stringContaining('lacquer A passes') })
+  expect(section('limit')?.blocks[1]).toMatchObject({ facts: [{ term: 'Limit' }, { term: 'Decision rule' }] })
+  expect(section('rigWatch')?.blocks[2]).toEqual({
+    kind: 'list',
+    items: ['wax, 2026-11-24: one value beyond three standard deviations (wax-1f00-beyond-three)'],
+  })
+  expect(content.summary).toContain('lacquer A passes: it keeps to a friction of at most 0.12 at 10 mm/s.')
+  expect(content.summary).toContain('One alarm of the watch over the rig is open: nobody has said yet what it was.')
+  const silent = reportOf(inventedInput({ texts: { rigWatch: { watched: ['wax: 20 measurements.'], open: [] } } }))
+  expect(section('rigWatch', silent)?.blocks).toEqual([{ kind: 'list', items: ['wax: 20 measurements.'] }])
+  expect(silent.summary.join(' ')).not.toContain('alarm')
 })

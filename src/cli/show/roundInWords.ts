@@ -1,5 +1,5 @@
 import type { JudgedRound, RoundSpeed } from '../../bench/decide/round/index.ts'
-import { printQuantity, printSteps } from '../../core/quantity/index.ts'
+import { printQuantity } from '../../core/quantity/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { printable } from './printable.ts'
 import { textTable } from './textTable.ts'
@@ -19,11 +19,7 @@ const testWords: Readonly<Record<Test['test'], string>> = {
 export function roundInWords(round: JudgedRound, screen: Screen): string {
   const { laboratories, replicates, speeds, without } = round
   const width = Math.min(screen.width, 100)
-  const head = painted(
-    screen,
-    `Round of ${laboratories.length} laboratories, ${Math.min(...replicates)} to ${Math.max(...replicates)} results each`,
-    'strong',
-  )
+  const head = painted(screen, `Round of ${laboratories.length} laboratories, ${resultsEach(replicates)}`, 'strong')
   const out = without.map(({ laboratory, why }) => `Without ${printable(laboratory)}: ${printable(why)}.\n`).join('')
   const number = (value: number, digits = 4): string => String(Number(value.toPrecision(digits)))
   const cells = (of: (speed: RoundSpeed) => string): string[] => speeds.map(of)
@@ -43,16 +39,23 @@ export function roundInWords(round: JudgedRound, screen: Screen): string {
   return `${head}\n${out}\n${table}\n\n${wrap(legend, width)}\n\n${flags(round)}`
 }
 
+const resultsEach = (replicates: readonly number[]): string => {
+  const [least, most] = [Math.min(...replicates), Math.max(...replicates)]
+  return least === most ? `${least} results each` : `${least} to ${most} results each`
+}
+
 function flags({ laboratories, speeds }: JudgedRound): string {
   const found = laboratories.flatMap((name, lab) => {
     const beyond = (over: (at: RoundSpeed['consistency']['laboratories'][number]) => boolean): readonly number[] =>
-      speeds.flatMap(({ consistency }, i) => (over(consistency.laboratories[lab]) ? [i + 1] : []))
+      speeds.flatMap(({ slidingSpeed, consistency }) => (over(consistency.laboratories[lab]) ? [slidingSpeed] : []))
     const h = beyond((at) => at.h !== null && at.hCritical !== null && Math.abs(at.h) > at.hCritical)
     const k = beyond((at) => at.k !== null && at.kCritical !== null && at.k > at.kCritical)
     const line = (letter: string, places: readonly number[], what: string): string[] =>
       places.length === 0
         ? []
-        : [`  ${printable(name)}: ${letter} beyond its critical value at speed ${printSteps(places)} (${what})\n`]
+        : [
+            `  ${printable(name)}: ${letter} beyond its critical value at ${speedsInWords(places, speeds.length)} (${what})\n`,
+          ]
     return [...line('h', h, 'its level lies off'), ...line('k', k, 'its results scatter more')]
   })
   const tests = speeds.flatMap(({ slidingSpeed, consistency }) =>
@@ -66,4 +69,10 @@ function flags({ laboratories, speeds }: JudgedRound): string {
   )
   if (found.length + tests.length === 0) return 'Nobody stands out: h, k, Cochran and Grubbs.\n'
   return `Stands out\n${[...found, ...tests].join('')}Look at these with their people; --without LABORATORY=REASON takes one out.\n`
+}
+
+function speedsInWords(places: readonly number[], all: number): string {
+  if (places.length === all) return 'all speeds'
+  const said = places.map((speed) => printQuantity(speed, 'velocity', { digits: 3 }))
+  return said.length === 1 ? said[0] : `${said.slice(0, -1).join(', ')} and ${said[said.length - 1]}`
 }

@@ -120,11 +120,15 @@ function alarmsOf(values: readonly WatchedValue[], { chart, ewma, setup }: Chart
     .map((alarm) => ({ ...alarm, record: values[alarm.at].record, label: values[alarm.at].label }))
 }
 
+/** Numbers that vary by less tell nothing: days, and kelvin. */
+const leastSpread = { day: 2, temperature: 0.5 } as const
+
 /** What moved the rig: time, temperature, ball set and operator, as far as they are known for all values. */
 function driftOf(values: readonly WatchedValue[]): DriftExplanation | null {
   const numbers = (['day', 'temperature'] as const).flatMap((name) => {
     const known = values.flatMap((value) => value[name] ?? [])
-    return known.length === values.length ? [{ name, values: known }] : []
+    const spread = Math.max(...known) - Math.min(...known)
+    return known.length === values.length && spread >= leastSpread[name] ? [{ name, values: known }] : []
   })
   const kinds = (
     [

@@ -41,11 +41,24 @@ export function readModel(text: string, file: string): Outcome<UncertaintyModel>
   const model = {
     title: plainText('title') ?? file,
     note: plainText('note'),
-    ...{ inputs, correlations, outputs },
+    inputs: inputs.map((input) => (isCorrelated(input, correlations) ? jointly(input) : input)),
+    ...{ correlations, outputs },
     coverage: share('coverage', 0.95, { least: 0.5, most: 0.9999 }),
     digits: Math.round(share('digits', 2, { least: 1, most: 3 })),
   }
   return reader.problems.length > 0 ? failed(...reader.problems) : done(model)
+}
+
+const isCorrelated = ({ name }: InputQuantity, correlations: readonly NamedCorrelation[]): boolean =>
+  correlations.some(({ first, second }) => first === name || second === name)
+
+/** Correlated quantities are drawn from a joint normal distribution (JCGM 101:2008, 6.4.8); their degrees of freedom stay with the other method. */
+function jointly(input: InputQuantity): InputQuantity {
+  const { known } = input
+  if (known.as !== 'distribution' || known.distribution.is !== 't') return input
+  const { value, scale, degreesOfFreedom } = known.distribution
+  const distribution = { is: 'normal', value, standardUncertainty: scale, degreesOfFreedom } as const
+  return { ...input, known: { as: 'distribution', distribution } }
 }
 
 type Entry = { readonly key: Node; readonly value: Node | null } | undefined

@@ -159,7 +159,8 @@ function distributionOf(main: Main, fields: Fields): Distribution | undefined {
     return fields.refuse(said[0], { what, mend: 'Write "coverageFactor: 2", or whatever the certificate says.' })
   }
   const standardUncertainty = size / factor
-  if (shape === 't' && degreesOfFreedom !== undefined) {
+  // An uncertainty that is itself known from few readings is a scaled t (JCGM 101:2008, 6.4.9.7).
+  if (shape !== 'normal' && degreesOfFreedom !== undefined) {
     return { is: 't', value, scale: standardUncertainty, degreesOfFreedom }
   }
   return { is: 'normal', value, standardUncertainty, ...(degreesOfFreedom === undefined ? {} : { degreesOfFreedom }) }

@@ -10,8 +10,16 @@ export const summaryOf = (input: ReportInput): readonly string[] =>
     input.reduction.window.sentence,
     input.reduction.window.plateau.sentence,
     featuresInWords(input),
+    input.texts.limit?.sentences[0] ?? '',
+    openAlarms(input),
     doubts(input),
   ].filter((sentence) => sentence !== '')
+
+function openAlarms({ texts: { rigWatch } }: ReportInput): string {
+  const open = rigWatch?.open.length ?? 0
+  if (open === 0) return ''
+  return `${capital(counted(open, 'alarm'))} of the watch over the rig ${open === 1 ? 'is' : 'are'} open: nobody has said yet what ${open === 1 ? 'it was' : 'they were'}.`
+}
 
 function featuresInWords({ curve, setup }: ReportInput): string {
   // What the data bound on neither side is no news; the table of features says so.

@@ -5,6 +5,7 @@ import { reportInput } from '../../reportInput.ts'
 import { type AsFound, answersOf } from '../answers.ts'
 import { readKept } from '../readKept.ts'
 import { withChannels } from '../withChannels.ts'
+import { judgedFor } from './judgedFor.ts'
 import { notesOf } from './notesOf.ts'
 import type { ReportWords } from './reportWords.ts'
 
@@ -20,9 +21,13 @@ export async function reportKept(lab: Lab, reported: Reported, words: ReportDay)
   const texts = await reportTexts(lab, reported, words)
   if (!texts.ok) return texts
   const { reduced, setup } = kept.value
-  return withChannels(lab, { ...reported, setup }, async (channels) =>
-    done(reportOf(reportInput(reduced, channels, texts.value))),
-  )
+  const judged = await judgedFor(lab, reported.record)
+  if (!judged.ok) return judged
+  const { figures, ...said } = judged.value
+  return withChannels(lab, { ...reported, setup }, async (channels) => {
+    const input = reportInput(reduced, channels, { ...texts.value, ...said })
+    return done(reportOf({ ...input, figures: [...input.figures, ...figures] }))
+  })
 }
 
 type ReportDay = ReportWords & Pick<ReportTexts, 'date'>

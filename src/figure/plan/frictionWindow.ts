@@ -170,7 +170,9 @@ function borderSign(border: FrictionBorder, data: FrictionWindowData, stage: Sta
   const moved = Math.round(seat + share * data.speeds.length)
   const held = Math.min(data.speeds.length - 1, Math.max(0, moved))
   const i = border.at[held] > low * 1.15 && border.at[held] < high / 1.1 ? held : seat
-  return limitSign(border.sign, { x: stage.x(data.speeds[i]), y: stage.y(border.at[i]) }, stage)
+  const { left, right } = stage.plot
+  const x = Math.min(right - 10, Math.max(left + 10, stage.x(data.speeds[i])))
+  return limitSign(border.sign, { x, y: stage.y(border.at[i]) }, stage)
 }
 
 function wordsOf({ steps, friction, speeds }: FrictionWindowData, seen: readonly FigureLimit[]): string {

@@ -20,7 +20,8 @@ import {
 } from './planWhys.ts'
 import type { PlanHold } from './usePlan.ts'
 
-const say = (value: number, dimension: Dimension, digits = 2): string => printQuantity(value, dimension, { digits })
+const say = (value: number, dimension: Dimension, digits = 2): string =>
+  glued(printQuantity(value, dimension, { digits }))
 
 /** What follows from the paragraph, in the same voice; every computed number can be asked why. */
 export default function Consequences({ plan }: { readonly plan: PlanHold }): ReactNode {
@@ -94,9 +95,7 @@ function ContactSentence({ live }: { readonly live: LivePlan }): ReactNode {
           <Computed why={whyContact(live)}>{say(2 * contact.contactRadius, 'length', 3)}</Computed> across, and sinks in{' '}
           <Computed why={whyDepth(live)}>{say(contact.approach, 'length')}</Computed>
           {thickness !== undefined && (
-            <>
-              , {glued(`${say(contact.approach / thickness, 'ratio')} of the ${say(thickness, 'length', 3)} coating`)}
-            </>
+            <>, {glued(`${say(contact.approach / thickness, 'ratio')} of the ${say(thickness, 'length', 3)} layer`)}</>
           )}
         </>
       )}

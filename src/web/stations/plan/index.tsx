@@ -17,8 +17,8 @@ export default function Plan({ question: paper }: StationProps): ReactNode {
   const plan = usePlan(hold)
   if (paper.phase === 'reading') return <Waiting what="Reading the question" />
   return (
-    <div className="two-columns">
-      <div>
+    <div className="two-columns plan-page">
+      <div className="column">
         {paper.content === null && (
           <p className="notice">
             Nothing of this is yours yet: what stands in lighter ink is a default. Change a quantity, and the plan

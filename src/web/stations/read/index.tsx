@@ -78,7 +78,7 @@ function ShelfPage({ study, question, open }: ShelfPageProps): ReactNode {
         </div>
       )}
       {study.records.length > 0 ? (
-        <Shelf records={study.records} />
+        <Shelf records={study.records} samples={study.samples} />
       ) : (
         uploads.length === 0 && (
           <Empty

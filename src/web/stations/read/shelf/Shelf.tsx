@@ -3,15 +3,17 @@ import { printQuantity } from '../../../../core/quantity/index.ts'
 import { remarkWords } from '../../../../core/terms/index.ts'
 import { signMarkup, smallCurve, smallCurveAxes } from '../../../../figure/index.ts'
 import type { RecordBrief } from '../../../../server/contract/index.ts'
+import type { StudyView } from '../../../api/study.ts'
 import { Link } from '../../../frame/Link.tsx'
 import { useLook } from '../../../frame/look.ts'
 import { Svg } from '../Svg.tsx'
 
 /** All records of a study as small curves on common axes, with their remarks as signs, sample by sample. */
-export function Shelf({ records }: { readonly records: readonly RecordBrief[] }): ReactNode {
+export function Shelf({ records, samples }: Pick<StudyView, 'records' | 'samples'>): ReactNode {
   const curves = useMemo(() => new Map(records.map((record) => [record.id, curveOf(record)])), [records])
   const axes = useMemo(() => smallCurveAxes([...curves.values()]), [curves])
-  const groups = Map.groupBy(records, ({ sample }) => sample ?? 'of no sample')
+  const names = new Map(samples.map(({ id, name }) => [id, name]))
+  const groups = Map.groupBy(records, ({ sample }) => names.get(sample ?? '') ?? sample ?? 'of no sample')
   return (
     <div className="shelf">
       {[...groups].map(([sample, own]) => (

@@ -16,8 +16,10 @@ const put = (path: string, tag: string | undefined, content: unknown) =>
     body: { content, by: 'MK', why: '' },
   })
 
-test('a paper that nobody kept is not there, and the first one comes after none', async () => {
-  expect((await server.ask(question)).status).toBe(404)
+test('a paper that nobody kept is version 0 with nothing in it, and the first one comes after it', async () => {
+  const none = await server.ask(question)
+  expect(none).toMatchObject({ status: 200, headers: { etag: '"0"' }, json: { version: 0, content: null } })
+  expect((await server.ask('/api/studies/no-such-study/papers/question')).status).toBe(404)
   const first = await put(question, '"0"', { title: 'Which slides easier?' })
   expect(first.status).toBe(200)
   expect(first.headers.etag).toBe('"1"')

@@ -11,7 +11,7 @@ export {
 } from './glance.ts'
 export { type HeldLab, holdLab } from './heldLab.ts'
 export { labHistoryPage } from './historyPage.ts'
-export { keepPaper, type PaperWord, paperAt } from './keepPaper.ts'
+export { keepPaper, type PaperWord, paperAt, paperSubject } from './keepPaper.ts'
 export { makeStudy } from './makeStudy.ts'
 export { type MendWords, mendRecord } from './mendRecord.ts'
 export { readSetupDocument } from './readSetupDocument.ts'

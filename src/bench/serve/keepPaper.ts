@@ -13,7 +13,7 @@ export interface PaperWord {
 
 /** The latest version; undefined where there is none. */
 export async function paperAt(held: HeldLab, at: PaperWord): Promise<Outcome<Paper | undefined>> {
-  const id = await idOf(held, at)
+  const id = await paperSubject(held, at)
   if (!id.ok) return id
   const { subject, kind, name } = at
   return held.lab.paper({ subject, subjectId: id.value, kind, name })
@@ -29,7 +29,7 @@ export interface PaperWish {
 
 /** Keeps a new version, or says that somebody wrote in between. */
 export async function keepPaper(held: HeldLab, at: PaperWord, wish: PaperWish): Promise<Outcome<PaperKept>> {
-  const id = await idOf(held, at)
+  const id = await paperSubject(held, at)
   if (!id.ok) return id
   const { subject, kind, name } = at
   const { content, after, by, why } = wish
@@ -39,7 +39,8 @@ export async function keepPaper(held: HeldLab, at: PaperWord, wish: PaperWish): 
   return held.lab.keepPaper({ subject, subjectId: id.value, kind, name, content, after }, change)
 }
 
-async function idOf({ lab }: HeldLab, { subject, word }: PaperWord): Promise<Outcome<string>> {
+/** Id of what a paper is about; refuses what the lab does not have. */
+export async function paperSubject({ lab }: HeldLab, { subject, word }: PaperWord): Promise<Outcome<string>> {
   if (subject === 'lab') return done('lab')
   if (subject === 'study') {
     const study = await lab.studies.get(word)

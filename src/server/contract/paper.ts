@@ -13,7 +13,7 @@ export const paper = z
     subjectId: z.string(),
     kind: z.string(),
     name: z.string().describe('Empty where a subject has one of a kind.'),
-    version: z.number(),
+    version: z.number().describe('From 1; 0 with a content of null where nobody has kept one yet.'),
     supersedes: z.number().nullable(),
     content: z.unknown(),
     by: z.string(),

@@ -1,10 +1,10 @@
 import type { Hono } from 'hono'
-import { keepPaper, type PaperWord, paperAt } from '../../bench/serve/index.ts'
+import { keepPaper, type PaperWord, paperAt, paperSubject } from '../../bench/serve/index.ts'
 import { done, failed, type Outcome, type Problem } from '../../core/terms/index.ts'
 import { problemAnswer } from '../answer/problemAnswer.ts'
 import { versionSeen, versionTag } from '../answer/version.ts'
 import { bind, jsonAnswer } from '../bind.ts'
-import { type NewPaper, routes } from '../contract/index.ts'
+import { type NewPaper, type Paper, routes } from '../contract/index.ts'
 import type { ServerDesk } from '../desk.ts'
 import { paperIn } from './inContract.ts'
 
@@ -29,9 +29,11 @@ const ofRecord = ({ record, kind }: RecordPlace): PaperWord => ({ subject: 'reco
 const ofLab = (place: LabPlace): PaperWord => ({ subject: 'lab', word: 'lab', ...place })
 
 async function shown({ held }: ServerDesk, at: PaperWord, request: Request): Promise<Outcome<Response>> {
+  const id = await paperSubject(held, at)
+  if (!id.ok) return id
   const paper = await paperAt(held, at)
   if (!paper.ok) return paper
-  if (paper.value === undefined) return failed(noPaper(at))
+  if (paper.value === undefined) return done(jsonAnswer(noPaper(at, id.value), 200, { etag: versionTag(0) }))
   const tag = versionTag(paper.value.version)
   if (request.headers.get('if-none-match')?.trim() === tag) {
     return done(new Response(null, { status: 304, headers: { etag: tag } }))
@@ -66,12 +68,10 @@ export const supersededProblem = (kind: string): Problem => ({
   mend: 'Look at it, then keep yours after it, or take theirs.',
 })
 
-const noPaper = ({ kind, word }: PaperWord): Problem => ({
-  kind: 'notThere',
-  class: 'wrongUse',
-  place: { name: kind, cell: word },
-  what: `Nobody has kept a ${kind} here yet.`,
-  mend: 'Keep one with If-Match: "0".',
+/** Nobody has kept one yet. That is no error: a page asks for it before it has anything to say. */
+const noPaper = ({ subject, kind, name = '' }: PaperWord, subjectId: string): Paper => ({
+  ...{ subject, subjectId, kind, name, version: 0, supersedes: null, content: null },
+  ...{ by: '', why: '', at: '' },
 })
 
 const mendsElsewhere: Problem = {

@@ -1,4 +1,5 @@
 import { type CoverageMark, coverRun } from './coverRun.ts'
+import { coverMaster, masterGroups } from './master/coverMaster.ts'
 import { breakawayGroups, coverBreakaway } from './questions/coverBreakaway.ts'
 import { coverHold, holdGroups } from './questions/coverHold.ts'
 import { coverLoop, loopGroups } from './questions/coverLoop.ts'
@@ -33,6 +34,7 @@ export const coverageKinds = {
   'stick-slip': { groups: stickSlipGroups, cover: coverStickSlip },
   wear: { groups: wearGroups, cover: coverWear },
   'turn-map': { groups: turnMapGroups, cover: coverTurnMap },
+  master: { groups: masterGroups, cover: coverMaster },
   breakaway: { groups: breakawayGroups, cover: coverBreakaway },
   hold: { groups: holdGroups, cover: coverHold },
   loop: { groups: loopGroups, cover: coverLoop },

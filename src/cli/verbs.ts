@@ -18,6 +18,7 @@ import { labVerb } from './verbs/lab.ts'
 import { limitVerb } from './verbs/limit.ts'
 import { listVerb } from './verbs/list.ts'
 import { loopVerb } from './verbs/loop.ts'
+import { masterVerb } from './verbs/master.ts'
 import { materialVerb } from './verbs/material.ts'
 import { planVerb } from './verbs/plan.ts'
 import { reduceVerb } from './verbs/reduce.ts'
@@ -56,6 +57,7 @@ export const allVerbs: readonly Verb[] = [
   stickSlipVerb,
   wearVerb,
   turnMapVerb,
+  masterVerb,
   labVerb,
   addVerb,
   watchVerb,

@@ -16,6 +16,7 @@ export { type FrictionMapFigureData, frictionMapFigure } from './frictionMapFigu
 export { type HoldFigureData, holdFigure } from './holdFigure.ts'
 export { type JudgedSpeed, type LimitFigureData, limitFigure, verdictWords } from './limit/limitFigure.ts'
 export { type LoopFigureData, loopFigure } from './loopFigure.ts'
+export { type MasterFigureData, masterFigure } from './masterFigure.ts'
 export { type OutcomeFigureData, outcomeFigure } from './outcome/outcomeFigure.ts'
 export { type PaletteName, palettes } from './palette.ts'
 export { type FrictionWindowData, frictionWindowFigure } from './plan/frictionWindow.ts'

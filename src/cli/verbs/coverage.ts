@@ -11,6 +11,7 @@ const studies: Readonly<Record<CoverageKindName, true>> = {
   'stick-slip': true,
   wear: true,
   'turn-map': true,
+  master: true,
   breakaway: true,
   hold: true,
   loop: true,

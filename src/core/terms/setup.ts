@@ -107,6 +107,10 @@ export interface LiquidSpec {
   readonly name: string
   readonly viscosity?: PascalSecond
   readonly viscosityUncertainty?: PascalSecond
+  /** Measured at other temperatures, K. */
+  readonly byTemperature?: readonly { readonly viscosity: PascalSecond; readonly at: Kelvin }[]
+  /** Flow curve at the temperature of the run; shear rates in 1/s. */
+  readonly byRate?: readonly { readonly viscosity: PascalSecond; readonly at: number }[]
 }
 
 /** What was commanded. */

@@ -12,7 +12,7 @@ export interface ChartScale {
 }
 
 /** Least distance of two labels in pixels. */
-const closest = { x: 46, y: 26 } as const
+const closest = { x: 46, y: 20 } as const
 
 /** Scale of one axis of a panel between two pixels. What a logarithm can't show lies at its low end. */
 export function chartScale(panel: ChartPanel, which: 'x' | 'y', [from, to]: readonly [number, number]): ChartScale {

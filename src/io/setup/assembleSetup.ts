@@ -3,6 +3,7 @@ import type { FixtureSpec, ReduceOptions, SensorLimits, Setup, SurfaceSpec } fro
 import { fixtureKindsWritten } from './fixtureKeys.ts'
 import type { Gathered } from './gathered.ts'
 import { optionKeys, segmentationsWritten } from './optionKeys.ts'
+import { readViscosities } from './viscosityLists.ts'
 import { readScars, readSections } from './wornLists.ts'
 
 /** Looks values up by path; what the key table calls required is there once no problem is left. */
@@ -53,6 +54,8 @@ export function assembleSetup(gathered: Gathered): Setup {
         ...given({
           viscosity: values.number('liquid.viscosity'),
           viscosityUncertainty: values.number('liquid.viscosityUncertainty'),
+          byTemperature: viscosities(values.text('liquid.byTemperature'), 'temperature'),
+          byRate: viscosities(values.text('liquid.byRate'), 'frequency'),
         }),
       }
     : undefined
@@ -78,6 +81,9 @@ export function assembleSetup(gathered: Gathered): Setup {
     options: options(values),
   }
 }
+
+const viscosities = (text: string | undefined, at: 'temperature' | 'frequency') =>
+  text === undefined ? undefined : readViscosities(text, at).items
 
 const sensor = (values: Values, path: string): SensorLimits => ({
   scaleAccuracy: values.needNumber(`${path}.accuracy`),

@@ -5,6 +5,7 @@ import { assembleFixture } from './assembleSetup.ts'
 import { fixtureKeys } from './fixtureKeys.ts'
 import type { Gathered } from './gathered.ts'
 import { type SetupProblemKind, setupProblem } from './setupProblem.ts'
+import { readViscosities } from './viscosityLists.ts'
 import { readScars, readSections } from './wornLists.ts'
 
 /** Pairs of keys of which the first must stay below the second, and why. `andPresent`: the first makes no sense alone. */
@@ -65,7 +66,7 @@ export function crossChecks(gathered: Gathered): readonly Problem[] {
     ...orderProblems(gathered),
     ...speedProblems(gathered),
     ...fixtureProblems(gathered),
-    ...wornProblems(gathered),
+    ...listProblems(gathered),
   ]
 }
 
@@ -107,10 +108,12 @@ function speedProblems({ values }: Gathered): Problem[] {
 }
 
 /** Lists that only their own reader understands. */
-function wornProblems({ values }: Gathered): Problem[] {
+function listProblems({ values }: Gathered): Problem[] {
   const lists = [
     { path: 'worn.scars', read: readScars },
     { path: 'worn.sections', read: readSections },
+    { path: 'liquid.byTemperature', read: (text: string) => readViscosities(text, 'temperature') },
+    { path: 'liquid.byRate', read: (text: string) => readViscosities(text, 'frequency') },
   ]
   return lists.flatMap(({ path, read }) => {
     const written = values.get(path)

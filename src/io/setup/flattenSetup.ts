@@ -1,6 +1,7 @@
-import type { FixtureSpec, SensorLimits, Setup, SurfaceSpec, WornSpec } from '../../core/terms/index.ts'
+import type { FixtureSpec, LiquidSpec, SensorLimits, Setup, SurfaceSpec, WornSpec } from '../../core/terms/index.ts'
 import { fixtureKindsWritten } from './fixtureKeys.ts'
 import { segmentationsWritten } from './optionKeys.ts'
+import { writeViscosities } from './viscosityLists.ts'
 import { writeScars, writeSections } from './wornLists.ts'
 
 type Flat = Map<string, number | string>
@@ -16,7 +17,7 @@ export function flattenSetup(setup: Setup): ReadonlyMap<string, number | string>
   put(flat, 'fixture', fixture(setup.fixture))
   put(flat, 'pair.upper', surface(pair.upper))
   put(flat, 'pair.lower', surface(pair.lower))
-  if (liquid !== undefined) put(flat, 'liquid', { ...liquid })
+  if (liquid !== undefined) put(flat, 'liquid', liquidFlat(liquid))
   put(flat, 'run', { ...run })
   if (worn !== undefined) put(flat, 'worn', wornFlat(worn))
   const segmentation =
@@ -30,6 +31,12 @@ function put(flat: Flat, path: string, entries: Readonly<Record<string, number |
     if (value !== undefined) flat.set(`${path}.${name}`, value)
   }
 }
+
+const liquidFlat = ({ byTemperature, byRate, ...plain }: LiquidSpec) => ({
+  ...plain,
+  byTemperature: byTemperature === undefined ? undefined : writeViscosities(byTemperature, 'temperature'),
+  byRate: byRate === undefined ? undefined : writeViscosities(byRate, 'frequency'),
+})
 
 const wornFlat = ({ scars, sections, ...plain }: WornSpec) => ({
   scars: scars === undefined ? undefined : writeScars(scars),

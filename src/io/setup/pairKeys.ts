@@ -73,5 +73,15 @@ export const liquidKeys: Section = {
       example: '0.05 mPa·s',
       about: 'Standard uncertainty of the viscosity.',
     },
+    byTemperature: {
+      is: 'text',
+      example: '12.1 mPa·s at 20 °C; 5.2 mPa·s at 40 °C',
+      about: 'Viscosities measured at several temperatures, between semicolons.',
+    },
+    byRate: {
+      is: 'text',
+      example: '210 mPa·s at 1 1/s; 90 mPa·s at 100 1/s',
+      about: 'Flow curve at the temperature of the run: viscosities at shear rates, between semicolons.',
+    },
   },
 }

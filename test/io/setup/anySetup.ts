@@ -135,7 +135,18 @@ export const anySetup: fc.Arbitrary<Setup> = fc
     }),
     fixture: anyFixture,
     pair: fc.record({ upper: surface, lower: surface }),
-    liquid: maybe(fc.record({ name: words, viscosity: maybe(within(1e-5, 1e5)) })),
+    liquid: maybe(
+      fc.record({
+        name: words,
+        viscosity: maybe(within(1e-5, 1e5)),
+        byTemperature: maybe(
+          fc.array(fc.record({ viscosity: within(1e-5, 1e5), at: within(200, 500) }), { minLength: 1, maxLength: 3 }),
+        ),
+        byRate: maybe(
+          fc.array(fc.record({ viscosity: within(1e-5, 1e5), at: within(1e-3, 1e5) }), { minLength: 1, maxLength: 3 }),
+        ),
+      }),
+    ),
     run: fc.record({
       axialForce: maybe(within(1e-3, 1000)),
       temperature: maybe(within(0.01, 2000)),

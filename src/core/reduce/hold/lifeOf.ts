@@ -103,14 +103,15 @@ export function allowedSpan(
   allowed: (place: number) => boolean,
   { value, low, high }: { readonly value: number; readonly low: number; readonly high: number },
 ): { low: number; high: number | null } {
-  const first = (high - low) * 1e-6
+  const first = Math.max(Math.abs(high - low), Math.abs(value), Number.MIN_VALUE) * 1e-6
   const edge = (end: number): number | undefined => {
     const way = Math.sign(end - value)
     let inside = value
     for (let stride = first; way !== 0; stride *= 1.5) {
-      const next = value + way * Math.min(stride, Math.abs(end - value))
+      const last = stride >= Math.abs(end - value)
+      const next = last ? end : value + way * stride
       if (!allowed(next)) return between(allowed, inside, next)
-      if (next === end) return undefined
+      if (last) return undefined
       inside = next
     }
     return undefined

@@ -6,7 +6,8 @@ import { fileProblem } from '../fileProblem.ts'
 /** Endings of the files in a folder that are taken for records. A file that is named itself is always tried. */
 const recordEndings = ['csv', 'tsv', 'tab', 'txt', 'dat', 'asc', 'xlsx', 'parquet'] as const
 
-const recordEnding = new RegExp(`\\.(${recordEndings.join('|')})$`, 'i')
+/** A flow curve, `oat-drink.flow.csv`, is a table too, but belongs to a liquid. */
+const recordEnding = new RegExp(`(?<!\\.flow)\\.(${recordEndings.join('|')})$`, 'i')
 
 export interface RecordFiles {
   /** Paths in the order in which people count: run 2 before run 10. */

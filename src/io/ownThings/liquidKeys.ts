@@ -48,7 +48,7 @@ export const liquidKeys: Section = {
         file: {
           is: 'text',
           required: true,
-          example: 'oat-drink-flow.csv',
+          example: 'oat-drink.flow.csv',
           about:
             'Table with columns for shear rate and viscosity (or shear stress) and their units, seen from this file.',
         },

@@ -14,10 +14,18 @@ function folderWith(...names: readonly string[]): string {
 }
 
 test('a folder gives its records in the order in which people count, those of folders within it too', () => {
-  const folder = folderWith('run 10.csv', 'run 2.csv', 'deep/a.XLSX', 'notes.md', 'run 2.setup.yaml', '.hidden.csv')
+  const folder = folderWith(
+    'run 10.csv',
+    'run 2.csv',
+    'deep/a.XLSX',
+    'notes.md',
+    'run 2.setup.yaml',
+    '.hidden.csv',
+    'drink.flow.csv',
+  )
   const { files, aside, problems } = recordFiles([folder])
   expect(files.map((file) => relative(folder, file))).toEqual(['deep/a.XLSX', 'run 2.csv', 'run 10.csv'])
-  expect({ aside, problems }).toEqual({ aside: 2, problems: [] })
+  expect({ aside, problems }).toEqual({ aside: 3, problems: [] })
 })
 
 test('a file that is named is taken whatever it is called, and once', () => {

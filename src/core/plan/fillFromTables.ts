@@ -1,6 +1,7 @@
 import {
   findLiquid,
   findMaterial,
+  flowFunction,
   heatNumbers,
   type LiquidRecipe,
   type Material,
@@ -10,8 +11,17 @@ import {
   withOwnMaterials,
 } from '../material/index.ts'
 import { printQuantity } from '../quantity/index.ts'
-import { done, failed, type Outcome, type Problem, type Setup, type SurfaceSpec } from '../terms/index.ts'
+import {
+  done,
+  failed,
+  type LiquidSpec,
+  type Outcome,
+  type Problem,
+  type Setup,
+  type SurfaceSpec,
+} from '../terms/index.ts'
 import type { BodyBears, BodyHeat, PlanQuestion, QuestionFlow } from './question.ts'
+import { spokenLiquid } from './spokenLiquid.ts'
 
 /** A question with gaps closed from the tables of bodies and liquids, and what was taken from there. */
 export interface FilledQuestion {
@@ -62,9 +72,24 @@ export function fillPair(
   if (!filled.ok) return filled
   return done({
     pair: { upper: filledBody(pair.upper, known).surface, lower: filledBody(pair.lower, known).surface },
-    ...(liquid === undefined ? {} : { liquid: filled.value.liquid ?? liquid }),
+    ...(liquid === undefined ? {} : { liquid: { ...curveOf(filled.value.flow), ...(filled.value.liquid ?? liquid) } }),
     taken,
   })
+}
+
+/** The flow curve of a thinning liquid as a setup holds it: its law at three rates a decade over what was measured. */
+function curveOf(flow: QuestionFlow | undefined): Pick<LiquidSpec, 'byRate'> {
+  if (flow === undefined) return {}
+  const { low, high } = flow.shearRate
+  const gaps = Math.max(1, Math.ceil(3 * Math.log10(high / low)))
+  const viscosity = flowFunction(flow.law, flow.parameters)
+  const rounded = (value: number): number => Number(value.toPrecision(6))
+  return {
+    byRate: Array.from({ length: gaps + 1 }, (_, i) => {
+      const at = rounded(low * (high / low) ** (i / gaps))
+      return { at, viscosity: rounded(viscosity(at)) }
+    }),
+  }
 }
 
 /** What people keep of their own beside the built-in tables. */
@@ -113,10 +138,14 @@ function filledBody(
 
 function filledLiquid(
   { liquid, run, pressureViscosity }: Pick<PlanQuestion, 'liquid' | 'run' | 'pressureViscosity'>,
-  own: readonly NamedRecipe[],
+  kept: readonly NamedRecipe[],
   taken: string[],
 ): Outcome<Partial<PlanQuestion>> {
-  if (liquid === undefined || liquid.viscosity !== undefined) return done({})
+  if (liquid === undefined) return done({})
+  const spoken = spokenLiquid(liquid, run.temperature)
+  if (!spoken.ok) return spoken
+  if (liquid.viscosity !== undefined && spoken.value?.recipe.kind !== 'flowCurve') return done({})
+  const own = spoken.value === undefined ? kept : [spoken.value, ...kept]
   const found = findLiquid(liquid.name, own)
   if (!found.ok) return found.problems.some(({ kind }) => kind !== 'liquidUnknown') ? found : done({})
   if (run.temperature === undefined) return failed(temperatureMissing(liquid.name))
@@ -137,7 +166,7 @@ function filledLiquid(
     pressureViscosity === undefined && coefficient !== null ? { pressureViscosity: coefficient.value } : {}
   const unsure = viscosityUncertainty === null ? {} : { viscosityUncertainty }
   return done({
-    liquid: { ...liquid, viscosity, ...unsure },
+    liquid: { viscosity, ...unsure, ...liquid },
     ...thickening,
     ...(flow === undefined ? {} : { flow: flowOf(flow) }),
   })

@@ -102,6 +102,30 @@ test('a flow curve among the own liquids is taken by its name', () => {
   expect(cold.ok ? [] : cold.problems.map(({ kind }) => kind)).toEqual(['temperatureOutsideTable'])
 })
 
+test('a flow curve or viscosities in the question itself are taken as well', () => {
+  const { restViscosity, fastViscosity, time, exponent } = flow.parameters
+  const rates = [0.1, 0.3, 1, 3, 10, 30, 100, 300, 1000]
+  const byRate = rates.map((at) => ({
+    at,
+    viscosity: fastViscosity + (restViscosity - fastViscosity) / (1 + (time * at) ** exponent),
+  }))
+  const thin = fillFromTables({ ...oatQuestion, liquid: { name: 'drink', byRate } })
+  if (!thin.ok) throw new Error(JSON.stringify(thin.problems))
+  expect(thin.value.question.flow).toMatchObject({ law: 'cross', shearRate: { low: 0.1, high: 1000 } })
+  expect(thin.value.question.flow?.parameters.time).toBeCloseTo(time, 3)
+  const byTemperature = [
+    { at: 313.15, viscosity: 3e-3 },
+    { at: 303.15, viscosity: 4e-3 },
+  ]
+  const warm = fillFromTables({ ...oatQuestion, liquid: { name: 'drink', byTemperature } })
+  if (!warm.ok) throw new Error(JSON.stringify(warm.problems))
+  // Two points make an Arrhenius line: ln η straight in 1/T, at 308.15 K.
+  const share = (1 / 303.15 - 1 / 308.15) / (1 / 303.15 - 1 / 313.15)
+  expect(warm.value.question.liquid?.viscosity).toBeCloseTo(4e-3 * (3 / 4) ** share, 8)
+  const short = fillFromTables({ ...oatQuestion, liquid: { name: 'drink', byRate: byRate.slice(0, 2) } })
+  expect(short.ok ? [] : short.problems.map(({ place }) => place.name)).toEqual(['liquid.byRate'])
+})
+
 describe('whatever the law, nothing becomes NaN', () => {
   const size = (low: number, high: number) =>
     fc.double({ min: Math.log(low), max: Math.log(high), noNaN: true }).map(Math.exp)

@@ -21,6 +21,7 @@ export {
 } from './heldAgainstPlan.ts'
 export { judgedAnswers, strangeAnswers } from './judgedAnswers.ts'
 export { type LayerBeside, layerBeside } from './layerBeside.ts'
+export { type OwnPaper, ownFromPapers } from './ownFromPapers.ts'
 export { planBasis } from './planBasis.ts'
 export { hardestLimit, limitsIn, type PlanLimit, planLimits, planLimitWords } from './planLimit.ts'
 export { type ContactAtLoad, contactAt, type PlannedContact, plannedContact, pressureLimits } from './plannedContact.ts'

@@ -141,14 +141,36 @@ function disturbancesOf(values: RunValues): Disturbances {
     forceRipple: ripple('forceRipple'),
     tilt: at('tilt', (of) => ({ angle: of('angle'), phase: of('phase', 0), form, carriers: 1 })),
     gapRunOut: at('gapRunOut', (of) => ({ amplitude: of('amplitude'), phase: of('phase', 0) })),
-    stickSlip: at('stickSlip', (of) => ({
-      kind: 'sawTooth',
-      below: of('below'),
+    stickSlip:
+      at('stickSlip', (of) => ({
+        kind: 'sawTooth',
+        below: of('below'),
+        frequency: of('frequency'),
+        share: of('share'),
+        scatter: of('scatter', 0),
+      })) ??
+      at('springStickSlip', (of) => ({
+        kind: 'spring',
+        staticExcess: of('staticExcess'),
+        dampingRatio: of('dampingRatio'),
+        scatter: of('scatter', 0),
+      })),
+    hunting: at('hunting', (of) => ({
       frequency: of('frequency'),
-      share: of('share'),
+      speedShare: of('speedShare'),
+      torque: of('torque'),
     })),
     lostContact: at('lostContact', (of) => [{ step: of('step'), from: of('from'), to: of('to'), share: of('share') }]),
-    wear: at('wear', (of) => ({ kind: 'perDistance', rate: of('depthPerMetre') })),
+    wear:
+      at('wear', (of) => ({ kind: 'perDistance', rate: of('depthPerMetre') })) ??
+      at('archardWear', (of) => ({ kind: 'archard', specificRate: of('specificRate') })),
+    wornSpot: at('wornSpot', (of) => ({
+      angle: of('angle'),
+      width: of('width'),
+      excess: of('excess'),
+      from: of('from'),
+      to: of('to'),
+    })),
     thermalDrift: at('warming', (of) => ({
       change: of('change'),
       timeConstant: of('timeConstant'),

@@ -1,4 +1,5 @@
 import type { QuantityKey, Section } from '../setup/keyKinds.ts'
+import { contactKeys, scatterKey } from './contactKeys.ts'
 
 const share = (about: string, example: string): QuantityKey => ({
   is: 'quantity',
@@ -109,8 +110,10 @@ export const disturbanceKeys: Section = {
           about: 'Falls per second.',
         },
         share: share('Half of a fall as a share of friction.', '25 %'),
+        scatter: scatterKey,
       },
     },
+    ...contactKeys,
     lostContact: {
       is: 'section',
       about: 'A stretch within one step in which only a share of the axial force is left.',

@@ -52,8 +52,34 @@ function speedProblems(values: RunValues): Problem[] {
   ]
 }
 
-const stretchProblems = (values: RunValues): Problem[] =>
-  inOrder(values, 'disturbances.lostContact.from', 'disturbances.lostContact.to')
+const stretchProblems = (values: RunValues): Problem[] => [
+  ...inOrder(values, 'disturbances.lostContact.from', 'disturbances.lostContact.to'),
+  ...inOrder(values, 'disturbances.wornSpot.from', 'disturbances.wornSpot.to'),
+  ...twiceSaid(values, 'disturbances.stickSlip', 'disturbances.springStickSlip.staticExcess'),
+  ...twiceSaid(values, 'disturbances.wear', 'disturbances.archardWear.specificRate'),
+  ...shaftProblems(values),
+]
+
+/** Two laws of one disturbance. */
+function twiceSaid(values: RunValues, first: string, second: string): Problem[] {
+  if (!values.has(first) || !values.has(second)) return []
+  const what = `${first} and ${second} say the same thing twice.`
+  return [complaint(values, second, { kind: 'keysExcludeEachOther', what, mend: 'Keep one of the two.' })]
+}
+
+/** A shaft swings by its stiffness and inertia alone. */
+function shaftProblems(values: RunValues): Problem[] {
+  if (!values.has('disturbances.springStickSlip')) return []
+  return ['rig.torsionalStiffness', 'rig.inertia']
+    .filter((key) => !values.has(key))
+    .map((key) =>
+      complaint(values, 'disturbances.springStickSlip.staticExcess', {
+        kind: 'keyMissing',
+        what: `springStickSlip needs ${key}.`,
+        mend: `Add "${key.slice(4)}" under "rig:".`,
+      }),
+    )
+}
 
 function tableProblems(values: RunValues): Problem[] {
   const comma =

@@ -118,6 +118,12 @@ disturbances:
     #below: 2 mm/s
     #frequency: 1.7 Hz
     #share: 25 %
+    #scatter: 8 %
+  # Instead of stickSlip, with stiffness and inertia of the rig: springStickSlip: { staticExcess: 20 %, dampingRatio: 3 %, scatter: 8 % }
+  #hunting:
+    #frequency: 3 Hz
+    #speedShare: 2 %
+    #torque: 0.5 mN·m
   #lostContact:
     #step: 7
     #from: 3 s
@@ -125,6 +131,13 @@ disturbances:
     #share: 15 %
   #wear:
     #depthPerMetre: 2 µm
+  # Instead of wear, volume by load and distance: archardWear: { specificRate: "2e-5 mm³/(N·m)" }
+  #wornSpot:
+    #angle: 60°
+    #width: 20°
+    #excess: 15 %
+    #from: 2 m
+    #to: 5 m
   #warming:
     #change: 0.5 K
     #timeConstant: 300 s

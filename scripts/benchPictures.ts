@@ -1,14 +1,38 @@
-// Takes the pictures of the bench for the documentation, from the demo lab: node scripts/benchPictures.ts
+// Takes the pictures of the bench for the documentation, from the demo lab: node scripts/benchPictures.ts [name…]
 
 import { spawn } from 'node:child_process'
+import type { StudyAnswer } from '../src/server/contract/index.ts'
 import { openPage, startBrowser } from '../test/web/startBrowser.ts'
 
+interface BenchPicture {
+  readonly name: string
+  /** `{wax}` stands for the record wax.csv. */
+  readonly path: string
+  readonly size: readonly [number, number]
+  readonly look?: 'dark'
+  /** Brought to the upper edge before the picture is taken. */
+  readonly scrollTo?: string
+}
+
+const study = '/studies/drawer-runners'
+
 /** Pictures under docs/pictures, small enough for a page. */
-const pictures = [
-  { name: 'bench-ask', path: '/studies/drawer-runners/ask', look: 'light' },
-  { name: 'bench-plan', path: '/studies/drawer-runners/plan?window=load', look: 'light' },
-  { name: 'bench-plan-why', path: '/studies/oat-drinks/plan?why=lambda-fastest', look: 'dark' },
-] as const
+const pictures: readonly BenchPicture[] = [
+  { name: 'bench-ask', path: `${study}/ask`, size: [1180, 720] },
+  { name: 'bench-plan', path: `${study}/plan?window=load`, size: [1180, 720] },
+  { name: 'bench-rig-up', path: `${study}/rig-up/forceRipple`, size: [820, 900] },
+  { name: 'bench-shelf', path: `${study}/read`, size: [1280, 620] },
+  { name: 'bench-record', path: `${study}/read/{wax}`, size: [1280, 1000] },
+  {
+    name: 'bench-point',
+    path: `${study}/read/{wax}/9`,
+    size: [1280, 900],
+    look: 'dark',
+    scrollTo: 'svg text:has-text("Trace of step 9")',
+  },
+  { name: 'bench-report', path: `${study}/report`, size: [1280, 900] },
+  { name: 'bench-lab', path: `${study}/read?lab=bodies`, size: [1280, 760] },
+]
 
 /** Starts the demo lab on a free port; gives its address and what ends it. */
 async function demoLab(): Promise<{ readonly address: string; readonly end: () => void }> {
@@ -22,13 +46,27 @@ async function demoLab(): Promise<{ readonly address: string; readonly end: () =
   throw new Error('the demo lab did not start')
 }
 
+async function recordCalled(address: string, name: string): Promise<string> {
+  const answer = (await (await fetch(`${address}/api${study}`)).json()) as Pick<StudyAnswer, 'records'> // its own server's
+  const found = answer.records.find((record) => record.name === name)
+  if (found === undefined) throw new Error(`the demo has no record called ${name}`)
+  return found.id
+}
+
+const wanted = process.argv.slice(2)
 const { address, end } = await demoLab()
 const browser = await startBrowser()
 try {
-  for (const { name, path, look } of pictures) {
-    const { page } = await openPage(browser, address + path, { width: 1000, height: 640, look })
-    await page.locator('.picture svg').first().waitFor()
-    await page.waitForTimeout(1000)
+  const wax = await recordCalled(address, 'wax.csv')
+  for (const { name, path, size, look = 'light', scrollTo } of pictures) {
+    if (wanted.length > 0 && !wanted.includes(name)) continue
+    const [width, height] = size
+    const { page } = await openPage(browser, address + path.replace('{wax}', wax), { width, height, look })
+    await page.waitForTimeout(3500)
+    if (scrollTo !== undefined) {
+      await page.locator(scrollTo).last().evaluate('(one) => one.scrollIntoView({ block: "start" })')
+      await page.waitForTimeout(500)
+    }
     await page.screenshot({ path: `docs/pictures/${name}.png` })
     await page.context().close()
   }

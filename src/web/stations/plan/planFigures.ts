@@ -33,7 +33,7 @@ export function loadWindowData(plan: LivePlan): LoadWindowData {
   const { suggestion, points } = plan
   const { window, cells } = loadWindowOf(plan)
   return {
-    title: 'Where friction can be measured: speed and load',
+    title: 'Where friction can be measured',
     caption: 'free where the paper is clean; a letter says what forbids the rest',
     speeds: window.speeds,
     loads: window.forces,
@@ -86,8 +86,8 @@ export function frictionWindowData(plan: LivePlan): FrictionWindowData {
 export function predictionData(plan: LivePlan, full: Plan | null): PredictionData {
   return {
     ...expectation(plan),
-    title: 'The curve as expected, and what the data will say',
-    caption: 'a guess with its band, not a result: it shows limits early',
+    title: 'The curve as expected',
+    caption: 'a guess with its band, and what the data will say of it',
     mixedFrom: full?.regime.mixedFrom ?? null,
     fullFilmFrom: full?.regime.fullFilmFrom ?? null,
   }

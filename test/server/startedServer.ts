@@ -49,13 +49,16 @@ export const outside = {
 /** Starts one on a new lab; `page` holds files of a page, by their paths. */
 export async function startedServer({
   largestUpload,
+  database,
   page = { 'index.html': '<!doctype html><html><head><title>Bench</title></head><body></body></html>' },
 }: {
   readonly largestUpload?: number
+  /** Address of an empty PostgreSQL database; a folder if left out. */
+  readonly database?: string
   readonly page?: Readonly<Record<string, string>>
 } = {}): Promise<StartedServer> {
   const folder = mkdtempSync(join(tmpdir(), 'kufe-server-'))
-  const place = join(folder, 'lab')
+  const place = database ?? join(folder, 'lab')
   const pageFolder = join(folder, 'page')
   for (const [path, text] of Object.entries(page)) {
     mkdirSync(join(pageFolder, path, '..'), { recursive: true })

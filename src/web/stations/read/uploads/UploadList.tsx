@@ -36,7 +36,7 @@ export function UploadList({ uploads, open, kept: along }: UploadListProps): Rea
             className="main-act"
             disabled={along === undefined}
             onClick={() => {
-              if (along !== undefined) for (const { key } of ready) void keepUpload(key, along)
+              if (along !== undefined) for (const { key } of ready) keepUpload(key, along)
             }}
           >
             Keep all {ready.length}
@@ -77,7 +77,7 @@ function UploadRow({ upload, open, kept }: UploadRowProps): ReactNode {
                 type="button"
                 disabled={kept === undefined || problems.length > 0}
                 title={kept === undefined ? 'Choose a setup first' : undefined}
-                onClick={() => kept !== undefined && void keepUpload(key, kept)}
+                onClick={() => kept !== undefined && keepUpload(key, kept)}
               >
                 Keep
               </button>
@@ -89,12 +89,12 @@ function UploadRow({ upload, open, kept }: UploadRowProps): ReactNode {
               Send it again
             </button>
           )}
-          {(phase === 'sending' || phase === 'keeping' || phase === 'looking') && (
+          {(phase === 'sending' || phase === 'keeping' || phase === 'looking' || phase === 'inLine') && (
             <button type="button" onClick={() => stopUpload(key)}>
               Stop
             </button>
           )}
-          {phase !== 'sending' && phase !== 'keeping' && (
+          {phase !== 'sending' && phase !== 'keeping' && phase !== 'inLine' && (
             <button type="button" aria-label={`Take ${file.name} off the list`} onClick={() => dropUpload(key)}>
               {phase === 'kept' ? 'Off the list' : 'Leave it out'}
             </button>

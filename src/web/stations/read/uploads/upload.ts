@@ -3,7 +3,8 @@ import type { Refusal } from '../../../api/request.ts'
 
 /**
  * How far a dropped file is. `queued` waits for its turn · `sending` · `away` the server is gone, it is sent again when it is back ·
- * `looking` the server reads its head · `asking` a person looks at the guess and keeps it · `keeping` reduced and fitted · `kept` ·
+ * `looking` the server reads its head · `asking` a person looks at the guess and keeps it · `inLine` others are kept first ·
+ * `keeping` reduced and fitted · `kept` ·
  * `failed` · `stopped`.
  */
 export type UploadPhase =
@@ -12,6 +13,7 @@ export type UploadPhase =
   | 'away'
   | 'looking'
   | 'asking'
+  | 'inLine'
   | 'keeping'
   | 'kept'
   | 'failed'
@@ -53,6 +55,7 @@ export const phaseWords: Readonly<Record<UploadPhase, string>> = {
   away: 'the server is away; it is sent again when it is back',
   looking: 'being looked at',
   asking: 'ready to be kept',
+  inLine: 'waits until others are reduced',
   keeping: 'being reduced',
   kept: 'kept',
   failed: 'not kept',

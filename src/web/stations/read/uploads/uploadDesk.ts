@@ -133,11 +133,32 @@ export interface KeptWith {
   readonly sheet: AnsweredSheet | undefined
 }
 
-/** Keeps a file as a record: reduced and fitted, with its run sheet where there is one. */
-export async function keepUpload(key: number, { setup, sheet }: KeptWith): Promise<void> {
+/** What each file in line is kept with. */
+const inLine = new Map<number, KeptWith>()
+
+/** Keeps a file as a record: reduced and fitted, with its run sheet where there is one. Two at a time: a browser has six lines to a server. */
+export function keepUpload(key: number, along: KeptWith): void {
   const upload = uploadAt(key)
-  if (upload?.id === null || upload === undefined || upload.phase === 'keeping') return
-  change(key, { phase: 'keeping', refusal: null, progress: null })
+  if (upload === undefined || upload.id === null || upload.phase !== 'asking') return
+  inLine.set(key, along)
+  change(key, { phase: 'inLine', refusal: null })
+  keepNext()
+}
+
+function keepNext(): void {
+  const busy = uploads.filter(({ phase }) => phase === 'keeping').length
+  const next = uploads.filter(({ phase }) => phase === 'inLine').slice(0, Math.max(0, atOnce - busy))
+  for (const { key } of next) {
+    const along = inLine.get(key)
+    inLine.delete(key)
+    if (along !== undefined) void keep(key, along)
+  }
+}
+
+async function keep(key: number, { setup, sheet }: KeptWith): Promise<void> {
+  const upload = uploadAt(key)
+  if (upload === undefined) return
+  change(key, { phase: 'keeping', progress: null })
   await guarded(key, async (signal) => {
     const body = keepBody(upload, setup)
     const made = await request<JobMade>(`/api/uploads/${upload.id}/keep`, { method: 'POST', body, signal })
@@ -149,6 +170,7 @@ export async function keepUpload(key: number, { setup, sheet }: KeptWith): Promi
   const after = uploadAt(key)
   // What failed can be mended and kept again: the bytes still lie on the server.
   if (after?.phase === 'failed' || after?.phase === 'stopped') change(key, { phase: 'asking' })
+  keepNext()
 }
 
 /** The run sheet lies with the record from its first day; what the study's sheet says later is another run. */
@@ -172,7 +194,10 @@ function keepBody({ said, reading, look }: Upload, setup: string): KeepUpload {
 }
 
 /** Stops what goes on with a file. */
-export const stopUpload = (key: number): void => stops.get(key)?.abort()
+export function stopUpload(key: number): void {
+  if (inLine.delete(key)) change(key, { phase: 'asking' })
+  stops.get(key)?.abort()
+}
 
 /** Sends a stopped or failed file once more. */
 export function again(key: number): void {

@@ -10,7 +10,7 @@ interface BenchPicture {
   readonly path: string
   readonly size: readonly [number, number]
   readonly look?: 'dark'
-  /** Brought to the upper edge before the picture is taken. */
+  /** Words in a figure that are brought to the upper edge first. */
   readonly scrollTo?: string
 }
 
@@ -28,7 +28,7 @@ const pictures: readonly BenchPicture[] = [
     path: `${study}/read/{wax}/9`,
     size: [1280, 900],
     look: 'dark',
-    scrollTo: 'svg text:has-text("Trace of step 9")',
+    scrollTo: 'Trace of step 9',
   },
   { name: 'bench-report', path: `${study}/report`, size: [1280, 900] },
   { name: 'bench-lab', path: `${study}/read?lab=bodies`, size: [1280, 760] },
@@ -64,7 +64,10 @@ try {
     const { page } = await openPage(browser, address + path.replace('{wax}', wax), { width, height, look })
     await page.waitForTimeout(3500)
     if (scrollTo !== undefined) {
-      await page.locator(scrollTo).last().evaluate('(one) => one.scrollIntoView({ block: "start" })')
+      const words = JSON.stringify(scrollTo)
+      await page.evaluate(
+        `[...document.querySelectorAll('svg text')].find((one) => one.textContent === ${words}).scrollIntoView({ block: 'start' })`,
+      )
       await page.waitForTimeout(500)
     }
     await page.screenshot({ path: `docs/pictures/${name}.png` })

@@ -52,9 +52,9 @@ export function Picture({ draw, least = 480, most = 1400, className = '', over }
   const seen = useSeen(place)
   const last = useRef('')
   const width = Math.round(Math.min(most, Math.max(least, room)))
-  // Out of sight it keeps its last frame, so that what is in sight follows the hand.
+  // Out of sight it keeps its last frame, so that what is in sight follows the hand; the first is always drawn: it has its height.
   const svg = useMemo(
-    () => (room === 0 || !seen ? last.current : draw(width, look).replace(inlineStyle, '')),
+    () => (room === 0 || (!seen && last.current !== '') ? last.current : draw(width, look).replace(inlineStyle, '')),
     [draw, room, seen, width, look],
   )
   last.current = svg

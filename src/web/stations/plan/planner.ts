@@ -21,7 +21,7 @@ function ready(question: PlanQuestion): ReadyQuestion {
     last = { key, filled: result }
   }
   const { filled } = last
-  const { pair: bodies, bears: strengths, liquid: known, pressureViscosity: thickening } = filled.question
+  const { pair: bodies, bears: strengths, liquid: known, pressureViscosity: thickening, flow, heat } = filled.question
   return {
     ...filled,
     question: {
@@ -30,6 +30,8 @@ function ready(question: PlanQuestion): ReadyQuestion {
       bears: strengths,
       ...(known === undefined ? {} : { liquid: known }),
       ...(thickening === undefined ? {} : { pressureViscosity: thickening }),
+      ...(flow === undefined ? {} : { flow }),
+      ...(heat === undefined ? {} : { heat }),
     },
   }
 }

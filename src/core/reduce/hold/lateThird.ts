@@ -60,7 +60,12 @@ function straightLine(
   const size = fit.profile.best.coefficients.length
   const slope = Array.from({ length: size }, (_, i) => (i === 1 ? 1 : 0))
   const evenly = new Float64Array(response.length).fill(1 / response.length)
-  return { level: plainCombination(response, evenly, fit), slope: fit.profile.combination(() => slope) }
+  const { coefficients } = fit.profile.best
+  // A third holds no whole number of turns: what comes back with them is taken off before the mean.
+  const still = response.map((value, i) =>
+    fit.columns.slice(2).reduce((left, column, k) => left - coefficients[2 + k] * column[i], value),
+  )
+  return { level: plainCombination(still, evenly, fit), slope: fit.profile.combination(() => slope) }
 }
 
 /**

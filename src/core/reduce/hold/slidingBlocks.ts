@@ -19,7 +19,7 @@ export interface SlidingBlocks {
   readonly axialForce: Float64Array
   readonly gap: Float64Array | null
   readonly temperature: Float64Array | null
-  /** Block means of cos and sin of the turn angle, for what comes back with the turns; none below two turns. */
+  /** Block means of cos and sin of the turn angle times friction, for what comes back with the turns; none below two turns. */
   readonly turn: readonly Float64Array[]
   readonly turns: number
   readonly slidingSpeed: number
@@ -76,18 +76,20 @@ export function slidingBlocks(
   const means = (values: ArrayLike<number>): Float64Array => blockMeans(values, at)
   const sense = Math.sign(steps[0].target) || 1
   const meanForce = means(force)
+  const friction = means(torque).map((m, i) => (sense * m) / (meanForce[i] * geometry.loadFactor * geometry.lever))
   const turns = Math.abs(path[path.length - 1] - path[begin]) / geometry.pathPerTurn
   return {
     steps: steps.map(({ number }) => number),
     rowsPerBlock,
     from: steps[0].from + begin,
-    friction: means(torque).map((m, i) => (sense * m) / (meanForce[i] * geometry.loadFactor * geometry.lever)),
+    friction,
     time: means(signals.time),
     distance: means(path),
     axialForce: meanForce,
     gap: signals.gap === null ? null : means(signals.gap),
     temperature: signals.temperature === null ? null : means(signals.temperature),
-    turn: turnColumns(signals.angle, { ...at, turns, geometry }),
+    // What comes back with the turns is a share of friction, and grows with it where a coating fails.
+    turn: turnColumns(signals.angle, { ...at, turns, geometry }).map((column) => column.map((c, i) => c * friction[i])),
     turns,
     slidingSpeed: Math.abs(steps[0].target) * geometry.lever,
     lever: geometry.lever,

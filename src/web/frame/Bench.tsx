@@ -42,6 +42,11 @@ export function Bench(): ReactNode {
   return (
     <>
       <LostBanner />
+      {address.unknown && (
+        <p className="lost" role="alert">
+          No page lies at {location.pathname}; this is the nearest one.
+        </p>
+      )}
       {address.study === null ? (
         <Home find={() => setOver('find')} keys={() => setOver('keys')} />
       ) : (

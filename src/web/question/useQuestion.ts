@@ -15,6 +15,8 @@ export interface QuestionHold {
   readonly troubles: readonly PaperTrouble[]
   /** True while a hand moves a value: pictures follow, what takes longer rests. */
   readonly moving: boolean
+  /** All keys that have a value, said or assumed. */
+  readonly paths: readonly string[]
   readonly text: (path: string) => string | undefined
   /** SI, with what a moving hand holds; the program's default where nothing is said. */
   readonly value: (path: string) => number | undefined
@@ -62,6 +64,7 @@ export function useQuestion(paper: PaperHold<QuestionPaper>): QuestionHold {
     question,
     troubles,
     moving: under.size > 0,
+    paths: [...full.keys()],
     text: (path) => full.get(path),
     value: (path) => {
       const text = full.get(path)

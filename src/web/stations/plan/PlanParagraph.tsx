@@ -57,12 +57,29 @@ export function PlanParagraph({ hold, live }: PlanParagraphProps): ReactNode {
             The load of {printQuantity(live.suggestion.axialForce, 'force', { digits: 2 })} is the plan’s own choice.{' '}
           </>
         )}
+        <ConfirmDefaults hold={hold} />
         {decided && (
           <button type="button" onClick={() => hold.set('ask.axialForce', undefined)}>
             Let the plan choose the load
           </button>
         )}
       </p>
+    </>
+  )
+}
+
+/** Sections of the question that the paragraph shows. */
+const told = /^(?:fixture|pair|liquid|run)\.|^ask\.(?:slowest|fastest|perDecade|direction|turns)$/
+
+/** One press for all defaults of the paragraph that nobody has confirmed yet. */
+function ConfirmDefaults({ hold }: { readonly hold: QuestionHold }): ReactNode {
+  const open = hold.paths.filter((path) => told.test(path) && hold.assumed(path))
+  if (open.length === 0) return null
+  return (
+    <>
+      <button type="button" onClick={() => hold.confirm(open)}>
+        All in lighter ink is right
+      </button>{' '}
     </>
   )
 }

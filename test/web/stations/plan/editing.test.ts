@@ -29,7 +29,8 @@ describe.skipIf(noBrowser)('sentences of the plan', () => {
     await page.keyboard.press('Enter')
     await page.getByText(/^kept, version/).waitFor()
     await expect.poll(() => kept().ask.slowest).toBe('0,5 mm/s')
-    expect(await slowest.getAttribute('aria-valuenow')).toBe('0.5')
+    expect(await slowest.getAttribute('aria-valuetext')).toBe('0,5 mm/s')
+    expect(await slowest.getAttribute('aria-valuenow')).toBe('500')
     expect(await page.locator(':focus').getAttribute('aria-label')).toBe('slowest sliding speed')
     await page.keyboard.press('z')
     await expect.poll(() => kept().ask.slowest).toBe('0.1 mm/s')
@@ -129,5 +130,48 @@ describe.skipIf(noBrowser)('sentences of the plan', () => {
     await page.keyboard.press('z')
     await expect.poll(() => kept().fixture).toMatchObject({ kind: 'balls on plate', ballDiameter: '6.35 mm' })
     expect(kept().fixture).not.toHaveProperty('outerRadius')
+  })
+
+  test('defaults are confirmed with one press', async () => {
+    const { page } = await openPage(browser, `${server.address}/studies/fresh/plan`)
+    await page.getByText('Nothing of this is yours yet').waitFor()
+    await page.getByRole('button', { name: 'All in lighter ink is right' }).click()
+    await expect.poll(() => server.question('fresh')?.version).toBe(1)
+    expect(await page.getByRole('spinbutton', { name: 'slowest sliding speed', exact: true }).count()).toBe(1)
+    const content = server.question('fresh')?.content as { assumed?: string } | undefined
+    const assumed = content?.assumed
+    expect(assumed).not.toContain('fixture.')
+    expect(assumed).toContain('rig.torque.floor')
+  })
+
+  test('a liquid comes between the bodies by its name, with viscosity and film', async () => {
+    const { page } = await open('?more=bodies')
+    await page.getByRole('button', { name: 'dry' }).click()
+    await page.getByText('The film is').waitFor()
+    // Water at 23 °C: 0.9321 mPa·s (IAPWS 2008).
+    const viscosity = quantity(page, 'viscosity of the liquid')
+    expect(await viscosity.textContent()).toBe('0.9321 mPa·s')
+    await page.getByRole('button', { name: 'liquid between them: water' }).click()
+    await page.keyboard.type('glycerol 60 %')
+    await page.keyboard.press('Enter')
+    await expect.poll(async () => Number.parseFloat((await viscosity.textContent()) ?? '')).toBeGreaterThan(5)
+    await page.getByRole('button', { name: 'Take the liquid out' }).click()
+    await page.getByText('It slides dry').waitFor()
+    await expect.poll(() => kept().liquid).toBeUndefined()
+  })
+
+  test('on paper only the plan is left: no tools, black on white', async () => {
+    const { page } = await open()
+    await page.locator('.picture svg').nth(3).waitFor()
+    await page.emulateMedia({ media: 'print' })
+    for (const name of ['.tools', '.rail', '.undo-line'])
+      expect(await page.locator(name).first().isVisible()).toBe(false)
+    expect(await page.locator('body').evaluate('(getComputedStyle(document.body).color)')).toBe('rgb(0, 0, 0)')
+    expect(await page.locator('.say').first().isVisible()).toBe(true)
+  })
+
+  test('a page that is not there says so', async () => {
+    const { page } = await openPage(browser, `${server.address}/studies/runners/nowhere`)
+    await page.getByText('No page lies at /studies/runners/nowhere').waitFor()
   })
 })

@@ -10,6 +10,8 @@ export interface WantedChannels {
   readonly record: KeptRecord
   readonly result: KeptResult
   readonly setup: SetupFile
+  /** False where its reader cannot wait until the columns are kept: that takes thrice as long as reading the table. */
+  readonly keep?: false
 }
 
 /** Bytes above which the columns of a record are kept, since reading its table again would be felt. */
@@ -18,7 +20,7 @@ const longRecord = 1 << 22
 /** Reads the channels of a kept record as its result read them, does something with them, and lets go of them. */
 export async function withChannels<T>(
   lab: Lab,
-  { record, result, setup }: WantedChannels,
+  { record, result, setup, keep }: WantedChannels,
   act: (channels: Channels) => Promise<Outcome<T>>,
 ): Promise<Outcome<T>> {
   const reading = readingWith(givenFromOrigin(result.origin.options).reading, setup.columns)
@@ -28,7 +30,7 @@ export async function withChannels<T>(
   if (!kept.ok) return kept
   if (kept.value !== undefined) return act(await parquetToChannels(kept.value.parquet))
   return fromTable(lab, { record, reading }, async (channels) => {
-    if (!lab.readOnly) {
+    if (!lab.readOnly && keep !== false) {
       const made = await keepColumns(lab, channels, { raw: record.id, reading: key, program: result.origin.program })
       if (!made.ok) return made
     }

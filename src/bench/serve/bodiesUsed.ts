@@ -31,7 +31,10 @@ interface UsedRecord {
 }
 
 /** Balls by the names of their sets, plates by their samples and tracks. */
-export async function bodiesUsed(held: HeldLab): Promise<Outcome<BodiesUsed>> {
+export const bodiesUsed = (held: HeldLab): Promise<Outcome<BodiesUsed>> =>
+  held.remembered.get('bodies', () => bodiesIn(held))
+
+async function bodiesIn(held: HeldLab): Promise<Outcome<BodiesUsed>> {
   const used = await usedRecords(held)
   if (!used.ok) return used
   const samples = await held.lab.samples.list()

@@ -17,8 +17,10 @@ export interface LabGlance {
 }
 
 /** What the lab is called and how much it holds. */
-export async function labGlance({ lab, pulse }: HeldLab): Promise<Outcome<LabGlance>> {
-  await pulse.beat()
+export const labGlance = (held: HeldLab): Promise<Outcome<LabGlance>> =>
+  held.remembered.get('lab', () => glanceAt(held))
+
+async function glanceAt({ lab, pulse }: HeldLab): Promise<Outcome<LabGlance>> {
   const about = await lab.about.list()
   if (!about.ok) return about
   const studies = await lab.studies.list()
@@ -60,7 +62,10 @@ export interface StudyGlance {
 }
 
 /** All studies, each in a few numbers. */
-export async function studiesAtAGlance({ lab }: HeldLab): Promise<Outcome<readonly StudyGlance[]>> {
+export const studiesAtAGlance = (held: HeldLab): Promise<Outcome<readonly StudyGlance[]>> =>
+  held.remembered.get('studies', () => studiesIn(held))
+
+async function studiesIn({ lab }: HeldLab): Promise<Outcome<readonly StudyGlance[]>> {
   const studies = await lab.studies.list()
   if (!studies.ok) return studies
   const records = await listedRecords(lab, {})
@@ -97,7 +102,10 @@ export interface StudyShelf {
 }
 
 /** A study with everything that a shelf shows. */
-export async function studyShelf(held: HeldLab, id: string): Promise<Outcome<StudyShelf>> {
+export const studyShelf = (held: HeldLab, id: string): Promise<Outcome<StudyShelf>> =>
+  held.remembered.get(`study ${id}`, () => shelfOf(held, id))
+
+async function shelfOf(held: HeldLab, id: string): Promise<Outcome<StudyShelf>> {
   const { lab } = held
   const study = await lab.studies.get(id)
   if (!study.ok) return study

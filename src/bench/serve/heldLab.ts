@@ -5,6 +5,7 @@ import { changeNow, type LabCall } from '../lab/labCall.ts'
 import { type News, newsSince } from './labNews.ts'
 import { LabPulse } from './labPulse.ts'
 import { ResultShelf } from './resultShelf.ts'
+import { UntilChanged } from './untilChanged.ts'
 
 /** A lab that stays open while a server runs, with what is remembered of it between questions. */
 export interface HeldLab {
@@ -14,6 +15,7 @@ export interface HeldLab {
   readonly outside: Outside
   readonly pulse: LabPulse
   readonly shelf: ResultShelf
+  readonly remembered: UntilChanged
   /** A record by its id or the beginning of it, with the result that counts. */
   counting(word: string): Promise<Outcome<CountingRecord>>
   /** What is new since the last time that this was asked, whoever kept it. */
@@ -41,7 +43,7 @@ export async function holdLab(call: LabCall, outside: Outside): Promise<Outcome<
     return begun
   }
   return done({
-    ...{ lab, call, outside, pulse, shelf: new ResultShelf(lab) },
+    ...{ lab, call, outside, pulse, shelf: new ResultShelf(lab), remembered: new UntilChanged(pulse) },
     news: () => newsSince(lab, heard),
     counting: (word) => countingRecord(lab, word),
     close: () => lab.close(),

@@ -37,7 +37,7 @@ export const holdColumns = (id: string, call: LabCall, outside: Outside): Promis
     if (result.value === undefined) return failed(notReduced(record.value))
     const kept = await readKept(lab, result.value)
     if (!kept.ok) return kept
-    const wanted = { record: record.value, result: result.value, setup: kept.value.setup }
+    const wanted = { record: record.value, result: result.value, setup: kept.value.setup, keep: false } as const
     return withChannels(lab, wanted, async (channels) => done(heldColumns(channels, record.value, wanted.result)))
   })
 

@@ -35,10 +35,10 @@ describe.skipIf(noBrowser)('a server that dies', () => {
     const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/read`)
     const session = await page.context().newCDPSession(page)
     await session.send('Network.enable')
-    const slow = { offline: false, latency: 0, downloadThroughput: -1, uploadThroughput: 4e6 }
+    const slow = { offline: false, latency: 0, downloadThroughput: -1, uploadThroughput: 2e6 }
     await session.send('Network.emulateNetworkConditions', slow)
-    const bytes = longRecord(200)
-    expect(bytes.length).toBeGreaterThan(20e6)
+    const bytes = longRecord(100)
+    expect(bytes.length).toBeGreaterThan(10e6)
     const file = join(server.lab, '..', 'long-1.csv')
     writeFileSync(file, bytes)
     await page.setInputFiles('input[type=file]', file)
@@ -48,14 +48,14 @@ describe.skipIf(noBrowser)('a server that dies', () => {
     await row.getByText('the server is away; it is sent again when it is back').waitFor()
     await session.send('Network.emulateNetworkConditions', { ...slow, uploadThroughput: -1 })
     await server.again()
-    await row.getByText('ready to be kept: 408,000 rows').waitFor({ timeout: 40_000 })
+    await row.getByText('ready to be kept: 204,000 rows').waitFor({ timeout: 40_000 })
     await page
       .getByLabel('or one that the lab has')
       .or(page.getByLabel('Take one that the lab has'))
       .selectOption({ index: 1 })
     await row.getByRole('button', { name: 'Keep' }).click()
-    await row.getByRole('link', { name: 'Open it' }).waitFor({ timeout: 60_000 })
-  }, 180_000)
+    await row.getByRole('link', { name: 'Open it' }).waitFor({ timeout: 120_000 })
+  }, 240_000)
 
   test('at the rig: ticks go on, and are kept when it is back', async () => {
     const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/rig-up`)
@@ -70,4 +70,16 @@ describe.skipIf(noBrowser)('a server that dies', () => {
     await page.reload()
     await page.getByText('2 of 17 steps done').waitFor()
   }, 90_000)
+
+  test('while a remark is answered: the answer waits in the page, and is kept when it is back', async () => {
+    const { page } = await openPage(browser, `${server.address}/studies/drawer-runners/read`)
+    await page.getByRole('link', { name: /wax\.csv/ }).click()
+    await page.getByRole('button', { name: 'Answer it' }).first().click()
+    await server.kill()
+    await page.keyboard.type('The zero was taken by hand.')
+    await page.keyboard.press('Enter')
+    await page.getByText(/^The server is away; kept in this page until it is back/).waitFor()
+    await server.again()
+    await page.locator('q', { hasText: 'The zero was taken by hand.' }).waitFor({ timeout: 60_000 })
+  }, 120_000)
 })

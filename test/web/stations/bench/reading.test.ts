@@ -18,6 +18,9 @@ async function drag(page: Page, place: Locator, by: number): Promise<void> {
   await page.mouse.up()
 }
 
+/** A busy machine reduces slowly. */
+const patient = { timeout: 30_000 }
+
 describe.skipIf(noBrowser)('reading records', () => {
   let server: BenchServer
   let browser: Browser
@@ -41,10 +44,10 @@ describe.skipIf(noBrowser)('reading records', () => {
     const before = await frictionOn(page)
     await drag(page, begin, 150)
     await page.getByText(/^MK, \d{4}-\d\d-\d\d: step 9: window [\d.]+ s to 108 s, before 96.8 s to 108 s/).waitFor()
-    await expect.poll(() => frictionOn(page)).not.toBe(before)
+    await expect.poll(() => frictionOn(page), patient).not.toBe(before)
     await page.getByText('window moved by hand').first().waitFor()
     await page.locator('body').press('z')
-    await expect.poll(() => frictionOn(page)).toBe(before)
+    await expect.poll(() => frictionOn(page), patient).toBe(before)
     expect(await page.getByRole('button', { name: 'Put the program’s window back' }).count()).toBe(0)
   }, 60_000)
 

@@ -2,8 +2,9 @@ import { useRef, useState } from 'react'
 import { printQuantity } from '../../../../core/quantity/index.ts'
 import { type RemarkKind, remarkWords } from '../../../../core/terms/index.ts'
 import type { RecordAnswer } from '../../../../server/contract/index.ts'
+import { onReturn } from '../../../api/connection.ts'
 import { refresh } from '../../../api/kept.ts'
-import { Refusal } from '../../../api/request.ts'
+import { Away, Refusal } from '../../../api/request.ts'
 import { noteChange } from '../../../work/undo.ts'
 import { Stopped } from '../uploads/followJob.ts'
 import { keepMends } from './mends.ts'
@@ -30,9 +31,12 @@ export function useMends(record: string, papers: RecordAnswer['papers']): MendsH
   const mends = { ...noMends, ...(paper?.content as Mends | undefined) } // the contract of this kind of paper
   const [doing, setDoing] = useState<string>()
   const [refusal, setRefusal] = useState<Refusal>()
-  const latest = useRef({ mends, version: 0 })
-  latest.current = { mends, version: paper?.version ?? 0 }
+  // As the server has it, and as this page has made it since: whichever is newer.
+  const kept = useRef({ mends, version: 0 })
+  const own = useRef({ mends, version: -1 })
+  kept.current = { mends, version: paper?.version ?? 0 }
   const stop = useRef<AbortController>(undefined)
+  const line = useRef(Promise.resolve())
   const send = async (turn: Turn, why: string): Promise<void> => {
     const stopping = new AbortController()
     stop.current = stopping
@@ -40,22 +44,32 @@ export function useMends(record: string, papers: RecordAnswer['papers']): MendsH
     setRefusal(undefined)
     setDoing(`Keeping ${why}`)
     try {
-      const { mends: seen, version } = latest.current
+      const { mends: seen, version } = own.current.version >= kept.current.version ? own.current : kept.current
       const next = turn(seen)
-      latest.current = { mends: next, version: version + 1 }
       await keepMends({ record, version, mends: next, why, signal, progress: setDoing })
+      own.current = { mends: next, version: version + 1 }
     } catch (error) {
+      own.current = { mends: noMends, version: -1 }
+      if (error instanceof Away) {
+        setDoing(`The server is away; kept in this page until it is back: ${why}`)
+        await serverBack(signal)
+        if (!signal.aborted) return send(turn, why)
+      }
       refresh('/api/records')
       if (error instanceof Refusal) setRefusal(error)
-      else if (!(error instanceof Stopped) && !signal.aborted) throw error
+      else if (!(error instanceof Stopped || error instanceof Away || signal.aborted)) throw error
     } finally {
       setDoing(undefined)
     }
   }
+  /** One after the other: each change rests on what the one before made. */
+  const inTurn = (turn: Turn, why: string): void => {
+    line.current = line.current.then(() => send(turn, why))
+  }
   /** Sends a change and notes the way back. */
   const change = (words: string, there: Turn, back: Turn): void => {
-    void send(there, words)
-    noteChange({ words, undo: () => void send(back, `undone: ${words}`), redo: () => void send(there, words) })
+    inTurn(there, words)
+    noteChange({ words, undo: () => inTurn(back, `undone: ${words}`), redo: () => inTurn(there, words) })
   }
   const move = (step: number, window: Window | null, before: Window): void => {
     const was = mends.windows.find((one) => one.step === step)
@@ -75,6 +89,16 @@ export function useMends(record: string, papers: RecordAnswer['papers']): MendsH
   }
   return { mends, doing, refusal, move, answer, stop: () => stop.current?.abort() }
 }
+
+/** Settles when the server answers again, or when somebody stops waiting. */
+const serverBack = (signal: AbortSignal): Promise<void> =>
+  new Promise((resolve) => {
+    const letGo = onReturn(() => {
+      letGo()
+      resolve()
+    })
+    signal.addEventListener('abort', () => resolve())
+  })
 
 /** "step 4: window 304.2 s to 318 s, before 304 s to 320 s". */
 function windowWords(step: number, before: Window, after: Window | null): string {

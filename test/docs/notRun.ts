@@ -9,6 +9,10 @@ export const notRun: readonly { readonly command: string; readonly reason: strin
     reason: 'runs until somebody presses Ctrl+C; test/server does so',
   },
   {
+    command: 'kufe verdict-rates --draws 20000',
+    reason: 'takes minutes; a small study is run in test/bench/decide',
+  },
+  {
     command: 'kufe watch rig-output',
     reason: 'runs until somebody presses Ctrl+C; test/cli/killing.test.ts does so',
   },

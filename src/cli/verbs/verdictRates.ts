@@ -15,7 +15,7 @@ export const verdictRatesVerb: Verb = {
   description:
     'Draws values whose truth is known and counts: how often a decision rule says pass or fail wrongly where the truth lies right ' +
     'on the limit, with 3 and 5 mountings, at one speed and at ten; and how many measurements a control chart stays silent, ' +
-    'with and without a shift of the rig. Twenty thousand draws take about a minute.',
+    'with and without a shift of the rig. Twenty thousand draws take two or three minutes.',
   examples: ['kufe verdict-rates --draws 2000', 'kufe verdict-rates --draws 20000 --seed 1 --json'],
   define: (command, run) => {
     command

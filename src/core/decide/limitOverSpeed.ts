@@ -151,8 +151,10 @@ function sentenceOf(
     found.length === 1
       ? `at ${spokenSpeed(found[0].slidingSpeed)}`
       : `at ${found.length} of ${speeds.length} speeds ${spokenSpan(found[0].slidingSpeed, found[found.length - 1].slidingSpeed)}`
-  const risk = (found: readonly LimitAtSpeed[]): string =>
-    printQuantity(Math.max(...found.map(({ wrong }) => wrong ?? 0)), 'ratio', { digits: 2, unit: '%' })
+  const risk = (found: readonly LimitAtSpeed[]): string => {
+    const most = Math.max(...found.map(({ wrong }) => wrong ?? 0))
+    return most < 1e-4 ? 'under 0.01 %' : printQuantity(most, 'ratio', { digits: 2, unit: '%' })
+  }
   const lacking = uncovered
     .map(({ from, to }) => (from === to ? spokenSpeed(from) : spokenSpan(from, to)))
     .join(' and ')

@@ -4,7 +4,7 @@ import type { MixedFit } from './mixedModel.ts'
 import type { MixedProblem } from './mixedProblem.ts'
 import { type RemlState, remlState } from './remlState.ts'
 
-/** A standard deviation with its interval; `high` is null where the data do not bound it within a hundred times. */
+/** A standard deviation with its interval; `high` is null where the data do not bound it within thirty times. */
 export interface DeviationInterval {
   readonly name: string
   readonly deviation: number
@@ -63,14 +63,14 @@ function ends(
   variance: number,
   { scale, k, last }: { readonly scale: number; readonly k: number; readonly last: number },
 ): Pick<DeviationInterval, 'low' | 'high'> {
-  const least = 1e-8 * scale
+  const least = 1e-6 * scale
   // Without a residual there is no likelihood, so its lowest end lies above zero.
   const lowest = k === last ? least : 0
   const inLog = (from: number, to: number): number =>
-    Math.exp(findRoot((x) => over(Math.exp(x)), [Math.log(from), Math.log(to)], { tolerance: 1e-4 }).at)
+    Math.exp(findRoot((x) => over(Math.exp(x)), [Math.log(from), Math.log(to)], { tolerance: 1e-3 }).at)
   const low = variance <= least || over(lowest) <= 0 ? 0 : inLog(least, variance)
   const from = Math.max(variance, least)
-  const most = 1e4 * scale
+  const most = 1e3 * scale
   let to = Math.max(4 * from, scale)
   while (over(to) < 0 && to < most) to *= 4
   return { low: Math.sqrt(low), high: over(to) < 0 ? null : Math.sqrt(inLog(from, to)) }
@@ -104,16 +104,20 @@ function profiled(
     start.map((variance, k) => (k === held ? at : Math.max(variance, 0.02 * total))),
   )
   for (let round = 0; round < mostRounds; round++) {
-    const next = scored(problem, state, held)
+    const next = scored(problem, state, { held, total })
     if (next === undefined) break
     const gain = state.criterion - next.criterion
     state = next
-    if (gain < 1e-7) break
+    if (gain < 1e-5) break
   }
   return state
 }
 
-function scored(problem: MixedProblem, state: RemlState, held: number): RemlState | undefined {
+function scored(
+  problem: MixedProblem,
+  state: RemlState,
+  { held, total }: { readonly held: number; readonly total: number },
+): RemlState | undefined {
   const { variances, score, information, residual } = state
   const size = variances.length
   const places = variances.flatMap((value, k) =>
@@ -128,9 +132,12 @@ function scored(problem: MixedProblem, state: RemlState, held: number): RemlStat
     for (const [b, l] of places.entries()) step[k] += inverse.inverse[a * places.length + b] * score[l]
   }
   for (let share = 1; share > 1e-4; share /= 2) {
-    const tried = variances.map((variance, k) =>
-      k === held ? variance : Math.max(k === residual ? 1e-9 * variance : 0, variance + share * step[k]),
-    )
+    // Far from the optimum a step of scoring may leap; no part more than tenfolds at once or leaves the size of the data.
+    const tried = variances.map((variance, k) => {
+      if (k === held) return variance
+      const most = Math.min(10 * variance + total, 1e3 * total)
+      return Math.min(most, Math.max(k === residual ? 1e-5 * total : 0, variance + share * step[k]))
+    })
     const next = remlState(problem, tried)
     if (next.criterion < state.criterion) return next
   }

@@ -165,7 +165,8 @@ async function fromLab(lab: Lab, word: string): Promise<Outcome<Side>> {
   })
 }
 
-function systemOf(name: string, setup: Setup, reduction: Reduction | null): ComparedSystem {
+/** A tribosystem from its setup and, where there is one, its record. */
+export function systemOf(name: string, setup: Setup, reduction: Reduction | null): ComparedSystem {
   const points = reduction?.points ?? []
   const forces = points.map(({ axialForce }) => axialForce).filter((force) => force > 0)
   const force =

@@ -10,6 +10,7 @@ import {
   verdictOfAll,
 } from '../../../core/stats/index.ts'
 import type { Outside } from '../../../core/terms/index.ts'
+import { type ScatterRate, scatterRates } from './scatterRates.ts'
 
 /** How often verdicts against a limit go wrong where the truth lies right on it, which is the worst place. */
 export interface LimitRate {
@@ -38,12 +39,13 @@ export interface WatchRate {
   readonly median: number
 }
 
-/** Both tables of one study. */
+/** The tables of one study. */
 export interface VerdictRates {
   readonly draws: number
   readonly seed: number
   readonly limits: readonly LimitRate[]
   readonly watches: readonly WatchRate[]
+  readonly scatter: readonly ScatterRate[]
 }
 
 const rules: readonly { readonly name: string; readonly rule: DecisionRule; readonly promised: number }[] = [
@@ -92,7 +94,7 @@ export function verdictRates(
     outside.progress('tables', ++done, steps)
     return { rules: watchWords(set, ewma), ...{ baseline, shift, mean, standardError, median } }
   })
-  return { draws, seed, limits, watches }
+  return { draws, seed, limits, watches, scatter: scatterRates(Math.max(50, Math.round(draws / 40)), seed) }
 }
 
 interface Case {

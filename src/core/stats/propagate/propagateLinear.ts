@@ -75,6 +75,8 @@ export function propagateLinear(model: MeasurementModel, coverage = 0.95): Linea
 
 /** ν_eff against the uncertainty as it came out, so that correlation counts on top. */
 function effectiveFreedom(parts: Parameters<typeof welchSatterthwaite>[0], combined: number): number {
+  // A formula that is no number here has no degrees of freedom either; who looks at the estimate sees it.
+  if (!Number.isFinite(combined)) return Number.POSITIVE_INFINITY
   const free = welchSatterthwaite(parts)
   if (!Number.isFinite(free)) return free
   const plain = Math.hypot(...parts.map(({ standardUncertainty }) => standardUncertainty))

@@ -25,6 +25,8 @@ export interface MonteCarloResult {
   readonly end: 'settled' | 'trialLimit'
   /** δ, half a unit in the last digit asked for. */
   readonly tolerance: number
+  /** Twice the standard deviation of the ends and moments over the blocks: how far chance alone may move them. */
+  readonly noise: number
   /** Trials in which the formula gave no finite number; they are left out, and must be told. */
   readonly notFinite: number
   /** All finite trials sorted upwards, for pictures. */
@@ -78,6 +80,7 @@ export function propagateMonteCarlo(
     trials,
     end: 2 * spread <= tolerance ? 'settled' : 'trialLimit',
     tolerance,
+    noise: 2 * spread,
     notFinite,
     sorted,
   }
@@ -159,4 +162,5 @@ const nothing = (found: Pick<MonteCarloResult, 'trials' | 'notFinite' | 'sorted'
   shortest: { low: Number.NaN, high: Number.NaN },
   end: 'trialLimit',
   tolerance: 0,
+  noise: Number.POSITIVE_INFINITY,
 })

@@ -1,10 +1,12 @@
 import { basename } from 'node:path'
-import { compareSamples, type Replicate } from '../../core/decide/index.ts'
+import { type ComparedSystem, compareSamples, type Replicate } from '../../core/decide/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem, type ReduceOptions } from '../../core/terms/index.ts'
+import { systemOf } from '../decide/comparable/holdSystems.ts'
 import { setupFinder } from '../lab/setupFiles.ts'
 import { type ReadingArgs, readingOf } from '../readingOf.ts'
 import type { ReducedRecord } from '../reducedRecord.ts'
 import { reduceSource } from '../reduceSource.ts'
+import { cautionsOf } from './cautionsOf.ts'
 import type { Compared, ComparedRecord } from './compared.ts'
 import { type CompareWords, compareAsk } from './compareWords.ts'
 import { replicateOf } from './replicateOf.ts'
@@ -27,12 +29,13 @@ export async function compareFiles(args: CompareFilesArgs, outside: Outside): Pr
   if (!ask.ok || !files.ok) return failed(...problemsOf(ask), ...problemsOf(files))
   const reduced = await reduceEach(files.value, args, outside)
   if (!reduced.ok) return reduced
-  const { replicates, records } = reduced.value
+  const { replicates, records, systems } = reduced.value
   const comparison = compareSamples(replicates, ask.value)
   if (!comparison.ok) return comparison
   const title = [...new Set(records.map(({ sample }) => sample))].join(' against ')
   const removals = ask.value.removals ?? []
-  return done({ title, records, left: [], removals, comparison: comparison.value, program: outside.program })
+  const cautions = cautionsOf(systems)
+  return done({ title, records, left: [], removals, cautions, comparison: comparison.value, program: outside.program })
 }
 
 const problemsOf = (outcome: Outcome<unknown>): readonly Problem[] => (outcome.ok ? [] : outcome.problems)
@@ -40,6 +43,8 @@ const problemsOf = (outcome: Outcome<unknown>): readonly Problem[] => (outcome.o
 interface Reduced {
   readonly replicates: readonly Replicate[]
   readonly records: readonly ComparedRecord[]
+  /** Of the first record of each sample. */
+  readonly systems: ReadonlyMap<string, ComparedSystem>
 }
 
 async function reduceEach(
@@ -52,6 +57,7 @@ async function reduceEach(
   const replicates: Replicate[] = []
   const records: ComparedRecord[] = []
   const counts = new Map<string, number>()
+  const systems = new Map<string, ComparedSystem>()
   for (const [place, { file, sample: said }] of files.entries()) {
     const reduced = await reduceOne(file, { setupOf, args, outside: { ...outside, progress: () => {} } })
     outside.progress('records', place + 1, files.length)
@@ -67,13 +73,15 @@ async function reduceEach(
     const record = basename(file)
     const replicate = (counts.get(sample) ?? 0) + 1
     counts.set(sample, replicate)
+    const { setup: mounted, reduction } = reduced.value
+    if (!systems.has(sample)) systems.set(sample, systemOf(sample, mounted, reduction))
     const { operator } = reduced.value.setup.run
     const blocks = { day: null, operator: operator ?? null, ballSet: null }
     replicates.push(replicateOf(reduced.value, { ...{ record, name: record, sample }, blocks }))
     const { raw, setup } = reduced.value.origin
     records.push({ record, name: record, sample, replicate, raw, setup })
   }
-  return problems.length > 0 ? failed(...problems) : done({ replicates, records })
+  return problems.length > 0 ? failed(...problems) : done({ replicates, records, systems })
 }
 
 interface Reducing {

@@ -1,10 +1,20 @@
-import { askOf, type CompareAsk, compareSamples, decisionFrom, type Replicate } from '../../core/decide/index.ts'
+import {
+  askOf,
+  type CompareAsk,
+  type ComparedSystem,
+  chosenSamples,
+  compareSamples,
+  decisionFrom,
+  type Replicate,
+} from '../../core/decide/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem, type Progress } from '../../core/terms/index.ts'
 import type { KeptRecord, Lab } from '../../store/index.ts'
+import { systemOf } from '../decide/comparable/holdSystems.ts'
 import { inLab } from '../lab/inLab.ts'
 import type { LabCall } from '../lab/labCall.ts'
 import { listedRecords } from '../lab/listLab.ts'
 import { readKept } from '../lab/readKept.ts'
+import { cautionsOf } from './cautionsOf.ts'
 import type { Compared, ComparedRecord } from './compared.ts'
 import { type CompareWords, compareAsk } from './compareWords.ts'
 import { replicateOf } from './replicateOf.ts'
@@ -13,44 +23,56 @@ export interface CompareStudyArgs {
   readonly study: string
   /** What is said here goes before the study's paper of decision. */
   readonly ask: CompareWords
+  /** Compares these samples alone, by their titles; what the paper says where left out. */
+  readonly samples?: readonly string[]
 }
 
 /** Holds the samples of a kept study against each other, as their results are kept; nothing is reduced anew. */
 export const compareStudy = (
-  { study, ask }: CompareStudyArgs,
+  { study, samples, ask }: CompareStudyArgs,
   call: LabCall,
   outside: Outside,
 ): Promise<Outcome<Compared>> =>
   inLab(call, outside, async (lab) => {
     const said = compareAsk(ask)
-    return said.ok ? compareKept(lab, { study, ask: said.value }, outside) : said
+    return said.ok ? compareKept(lab, { study, samples, ask: said.value }, outside) : said
   })
 
 /** The same in a lab that is open: what is said in `ask` goes before the study's paper of decision. */
 export async function compareKept(
   lab: Lab,
-  { study, ask }: { readonly study: string; readonly ask: CompareAsk },
+  { study, samples, ask }: { readonly study: string; readonly samples?: readonly string[]; readonly ask: CompareAsk },
   outside: Outside,
 ): Promise<Outcome<Compared>> {
   const gathered = await studyReplicates(lab, study, outside.progress)
   if (!gathered.ok) return gathered
   const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'decision' })
   if (!paper.ok) return paper
-  const kept = askOf(decisionFrom(paper.value?.content))
-  const { title, replicates, records, left } = gathered.value
-  if (replicates.length === 0) return failed(nothingThere(study))
+  const decision = decisionFrom(paper.value?.content)
+  const kept = askOf(decision)
+  const { title, systems } = gathered.value
+  if (gathered.value.replicates.length === 0) return failed(nothingThere(study))
+  const { replicates, aside } = chosenSamples(gathered.value.replicates, samples ?? decision.samples)
+  const records = gathered.value.records.filter(({ sample }) => !aside.includes(sample))
+  const left = [
+    ...gathered.value.left,
+    ...aside.map((name) => ({ name, why: 'it was not chosen, or has one replicate' })),
+  ]
+  const cautions = cautionsOf(new Map([...systems].filter(([sample]) => !aside.includes(sample))))
   // A record that has left the study since takes its removal with it.
   const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
   const removals = [...known, ...named(ask.removals ?? [], records)]
   const together = { ...kept, ...ask, options: { ...kept.options, ...ask.options }, removals }
   const comparison = compareSamples(replicates, together)
   if (!comparison.ok) return comparison
-  return done({ title, records, left, removals, comparison: comparison.value, program: outside.program })
+  return done({ title, records, left, removals, cautions, comparison: comparison.value, program: outside.program })
 }
 
 /** The replicates of a study, and the records that cannot be any. */
 export interface StudyReplicates extends Pick<Compared, 'title' | 'records' | 'left'> {
   readonly replicates: readonly Replicate[]
+  /** Of the first record of each sample. */
+  readonly systems: ReadonlyMap<string, ComparedSystem>
 }
 
 /** Gathers what a study's comparison is made of. */
@@ -65,6 +87,7 @@ export async function studyReplicates(lab: Lab, study: string, progress?: Progre
   const replicates: Replicate[] = []
   const records: ComparedRecord[] = []
   const left: { name: string; why: string }[] = []
+  const systems = new Map<string, ComparedSystem>()
   for (const [place, { record, result }] of listed.value.entries()) {
     progress?.('records', place + 1, listed.value.length)
     if (record.sample === null) left.push({ name: record.name, why: 'nobody says which sample it is of' })
@@ -77,12 +100,15 @@ export async function studyReplicates(lab: Lab, study: string, progress?: Progre
       const { id, name } = record
       if (replicate.points.length === 0) left.push({ name, why: 'it has no point that may be used' })
       else {
+        const { setup: mounted, reduction } = read.value.reduced
+        const { sample } = replicate
+        if (!systems.has(sample)) systems.set(sample, systemOf(sample, mounted, reduction))
         replicates.push(replicate)
-        records.push({ record: id, name, sample: replicate.sample, replicate: record.replicate, raw, setup })
+        records.push({ record: id, name, sample, replicate: record.replicate, raw, setup })
       }
     }
   }
-  return done({ title: about.value.title, replicates, records, left })
+  return done({ title: about.value.title, replicates, records, left, systems })
 }
 
 const factsOf = ({ id, name, day, mountedBy, ballSet }: KeptRecord, sample: string) => ({

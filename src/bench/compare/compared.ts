@@ -11,13 +11,21 @@ export interface ComparedRecord {
   readonly setup: string
 }
 
+/** Why two samples are hard to compare though their curves can be. */
+export interface Caution {
+  readonly samples: readonly [string, string]
+  readonly sentence: string
+}
+
 /** A comparison with its records and what was asked. */
 export interface Compared {
   readonly title: string
   readonly records: readonly ComparedRecord[]
-  /** Records of the study that could not take part, and why. */
+  /** Records and samples of the study that do not take part, and why. */
   readonly left: readonly { readonly name: string; readonly why: string }[]
   readonly removals: readonly Removal[]
+  /** What makes samples hard to compare: other loads, bodies, liquids, temperatures. */
+  readonly cautions: readonly Caution[]
   readonly comparison: Comparison
   readonly program: string
 }

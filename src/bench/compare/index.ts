@@ -1,3 +1,4 @@
+export { cautionsOf } from './cautionsOf.ts'
 export type { Compared } from './compared.ts'
 export { compareFiles } from './compareFiles.ts'
 export { compareKept, compareStudy, studyReplicates } from './compareStudy.ts'

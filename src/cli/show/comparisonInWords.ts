@@ -18,7 +18,7 @@ export function comparisonInWords(compared: Compared, screen: Screen): string {
   const title = (text: string): string => painted(screen, text, 'strong')
   const sections = [
     `${painted(screen, compared.title, 'accent')} · ${compared.records.length} records`,
-    comparison.sentences.map(say).join('\n'),
+    [...comparison.sentences, ...compared.cautions.map(({ sentence }) => sentence)].map(say).join('\n'),
     ...comparison.differences.map((difference) => differenceSection(difference, comparison, screen)),
     comparison.differences.length === 0 ? meanPlot(comparison, screen) : '',
     comparison.differences.length === 0 ? '' : `${title('At single speeds')}\n${namedTable(comparison)}`,

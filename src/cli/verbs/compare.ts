@@ -11,6 +11,7 @@ import { wholeNumber } from '../wholeNumber.ts'
 
 interface Options extends Omit<ReadingOptions, 'draws' | 'seed'>, LabOptions, Omit<CompareWords, 'draws' | 'seed'> {
   readonly study?: string
+  readonly sample?: readonly string[]
   readonly turns?: number
   readonly seed?: number
   readonly html?: string
@@ -35,6 +36,7 @@ export const compareVerb: Verb = {
       .argument('[records...]', 'NAME=FILES each: a file, a folder, or a pattern in quotation marks')
       .option('-s, --setup <file>', 'setup of all records; else the one beside each')
       .option('--study <id>', 'a study that a lab keeps, as its results stand')
+      .option('--sample <name>', 'of a study, compare this sample; may be repeated', several)
     addLabOption(command)
     addAsking(command)
     addTableOptions(command)
@@ -51,8 +53,9 @@ export const compareVerb: Verb = {
   },
 }
 
+const several = (text: string, before: readonly string[] = []): readonly string[] => [...before, text]
+
 function addAsking(command: Command): Command {
-  const several = (text: string, before: readonly string[] = []): readonly string[] => [...before, text]
   return command
     .optionsGroup('Comparing:')
     .option('--margin <share>', 'largest difference without meaning; 10 % if nothing is said')
@@ -91,7 +94,7 @@ async function comparedOf(words: readonly string[], options: Options, desk: Desk
   if (study !== undefined) {
     if (words.length > 0) return failed(oneOrTheOther)
     const call = await lookingCall(options, desk)
-    return call.ok ? compareStudy({ study, ask }, call.value, desk.outside) : call
+    return call.ok ? compareStudy({ study, samples: options.sample, ask }, call.value, desk.outside) : call
   }
   const reading = readingArgs({ ...options, draws: undefined }, desk)
   return compareFiles({ words, setup, reading, options: {}, ask }, desk.outside)

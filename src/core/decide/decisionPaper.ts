@@ -10,6 +10,8 @@ export interface DecisionPaper {
   readonly at: readonly number[]
   readonly rankAt: number | null
   readonly removals: readonly Removal[]
+  /** Titles of the samples that are compared; null for those with two replicates or more. */
+  readonly samples: readonly string[] | null
 }
 
 /** What nobody has said yet. */
@@ -20,6 +22,7 @@ export const plainDecision: DecisionPaper = {
   at: [],
   rankAt: null,
   removals: [],
+  samples: null,
 }
 
 /** What a paper says; what it does not say, or says otherwise than we write it, is as if nobody had said it. */
@@ -33,6 +36,7 @@ export function decisionFrom(content: unknown): DecisionPaper {
     at: list(said.at).flatMap((speed) => positive(speed) ?? []),
     rankAt: positive(said.rankAt),
     removals: list(said.removals).filter(isRemoval),
+    samples: Array.isArray(said.samples) ? said.samples.filter((name) => typeof name === 'string') : null,
   }
 }
 

@@ -1,3 +1,4 @@
+export { type ChosenSamples, chosenSamples } from './chosenSamples.ts'
 export {
   type Comparability,
   type ComparedSystem,

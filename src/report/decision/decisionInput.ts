@@ -12,6 +12,8 @@ export interface DecisionInput {
   readonly records: readonly DecisionRecord[]
   readonly left: readonly { readonly name: string; readonly why: string }[]
   readonly removals: readonly Removal[]
+  /** What makes samples hard to compare. */
+  readonly cautions: readonly string[]
   readonly figures: readonly ReportFigure[]
   readonly program: string
 }

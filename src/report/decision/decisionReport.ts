@@ -34,7 +34,7 @@ export function decisionReport(input: DecisionInput): ReportContent {
     subtitle: `${samples} · ${counted(records.length, 'record')}`,
     date: date ?? null,
     author: author ?? null,
-    summary: comparison.sentences,
+    summary: [...comparison.sentences, ...input.cautions],
     sections: decisionSectionNames
       .map((name) => ({ name, heading: sections[name].heading, blocks: sections[name].blocks(input, numbers) }))
       .filter(({ blocks }) => blocks.length > 0),

@@ -39,6 +39,9 @@ export const replicatesAnswer = z
     title: z.string(),
     replicates: z.array(replicate),
     records: z.array(comparedRecord),
+    cautions: z
+      .array(z.object({ samples: z.array(z.string()), sentence: z.string() }))
+      .describe('What makes samples hard to compare: other loads, bodies, liquids, temperatures.'),
     left: z.array(z.object({ name: z.string(), why: z.string() })).describe('Records that cannot take part.'),
   })
   .meta({ id: 'Replicates' })

@@ -1,5 +1,5 @@
 import type { Hono } from 'hono'
-import { studyReplicates } from '../../bench/compare/index.ts'
+import { cautionsOf, studyReplicates } from '../../bench/compare/index.ts'
 import { makeStudy, studiesAtAGlance, studyShelf } from '../../bench/serve/index.ts'
 import { done } from '../../core/terms/index.ts'
 import { bind } from '../bind.ts'
@@ -31,11 +31,12 @@ export function studyRoutes(app: Hono, { held }: ServerDesk): void {
   bind(app, routes.replicates, async ({ params }) => {
     const gathered = await studyReplicates(held.lab, params.study)
     if (!gathered.ok) return gathered
-    const { title, replicates, records, left } = gathered.value
+    const { title, replicates, records, left, systems } = gathered.value
     return done({
       title,
       records: records.map((record) => ({ ...record })),
       left: left.map((one) => ({ ...one })),
+      cautions: cautionsOf(systems).map(({ samples, sentence }) => ({ samples: [...samples], sentence })),
       replicates: replicates.map(({ points, ...replicate }) => ({
         ...replicate,
         points: points.map(({ shared, ...point }) => ({ ...point, shared: { ...shared } })),

@@ -109,3 +109,14 @@ test('bad input: all problems of all words at once', async () => {
   expect(await problems([`A=${folder}/varnish-a-1.csv`, `B=${folder}/varnish-a-1.csv`])).toEqual(['recordTwice'])
   expect(await problems(both, { at: ['2 m/s'] })).toEqual(['speedOutside'])
 })
+
+test('samples at another load are compared with a caution that names both', async () => {
+  const lacquer = 'examples/lacquer'
+  const words = [`A=${lacquer}/lacquer-a-[1-3].csv`, `spray=${lacquer}/silicone-spray.csv`]
+  const outcome = await compareFiles({ words, setup: undefined, reading, options: {}, ask: { draws: 400 } }, outside)
+  if (!outcome.ok) throw new Error('the examples can be compared')
+  const [caution] = outcome.value.cautions
+  expect(caution.samples).toEqual(['A', 'spray'])
+  expect(caution.sentence).toMatch(/^spray (against|and) A.*load/)
+  expect((await compared(both)).cautions).toEqual([])
+})

@@ -27,6 +27,7 @@ const whole: DecisionInput = {
   comparison: four,
   records,
   left: [{ name: 'odd.csv', why: 'it is not reduced yet' }],
+  cautions: ['wax against oil & soap: their loads differ.'],
   removals: [{ record: 'varnish B-5', by: 'MK', why: 'ball scratched' }],
   figures,
   program: 'kufe 0.0.0-test',
@@ -52,6 +53,7 @@ test('who took a replicate out and why, what stands out, and what was left aside
   expect(html).toContain('Taken out by MK: ball scratched')
   expect(html).toContain('lies above the others of its sample: Grubbs')
   expect(html).toContain('odd.csv, as it is not reduced yet')
+  expect(html).toContain('wax against oil &amp; soap: their loads differ.')
   expect(html).toContain('Drawer runners &lt;invented&gt;')
   expect(html).not.toContain('<invented>')
 })

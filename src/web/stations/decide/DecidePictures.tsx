@@ -7,14 +7,13 @@ import { Picture } from '../../pictures/Picture.tsx'
 
 interface DecidePicturesProps {
   readonly comparison: Comparison
-  /** Which pair is drawn, as the address has it. */
-  readonly pair: string | undefined
+  /** Which pair is drawn. */
+  readonly place: number
 }
 
 /** The difference of a pair, the ranking of many, the replicates behind their means. */
-export function DecidePictures({ comparison, pair }: DecidePicturesProps): ReactNode {
+export function DecidePictures({ comparison, place }: DecidePicturesProps): ReactNode {
   const { differences, ranking, samples } = comparison
-  const place = differences[Number(pair)] === undefined ? 0 : Number(pair)
   const drawRanking = useCallback(
     (width: number, palette: Look) =>
       ranking === null ? '' : rankingFigure({ title: 'Ranking', ranking }, { width, palette, id: 'ranking' }),

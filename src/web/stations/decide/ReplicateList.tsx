@@ -46,7 +46,8 @@ function Sample({ sample, comparison, hold }: SampleProps): ReactNode {
       <h3>
         {sample.sample}{' '}
         <span className="quiet">
-          {used} {used === 1 ? 'counts' : 'count'}; {scatter}
+          {used === sample.replicates.length ? used : `${used} of ${sample.replicates.length}`}
+          {used === 1 ? ' replicate' : ' replicates'}; {scatter}
         </span>
       </h3>
       <ul className="replicates">

@@ -1,6 +1,7 @@
 import '../acts.css'
 import './decide.css'
 import { type ReactNode, useState } from 'react'
+import type { Comparison } from '../../../core/terms/index.ts'
 import { PaperLine } from '../../api/PaperLine.tsx'
 import { Empty } from '../../frame/Empty.tsx'
 import { Link } from '../../frame/Link.tsx'
@@ -11,8 +12,13 @@ import { DecidePictures } from './DecidePictures.tsx'
 import { MarginSentence } from './MarginSentence.tsx'
 import { NamedSpeeds } from './NamedSpeeds.tsx'
 import { ReplicateList } from './ReplicateList.tsx'
+import { SampleChoice } from './SampleChoice.tsx'
 import { useComparison } from './useComparison.ts'
 import { Verdict } from './Verdict.tsx'
+
+/** Place of the pair that the address names; the first where it names none. */
+const pairOf = ({ differences }: Comparison, pair: string | undefined): number =>
+  differences[Number(pair)] === undefined ? 0 : Number(pair)
 
 /** The verdict as a sentence, what it rests on as pictures, and every replicate with a way to take it out, for a reason. */
 export default function Decide({ study, question, search }: StationProps): ReactNode {
@@ -32,7 +38,9 @@ export default function Decide({ study, question, search }: StationProps): React
     <div className="two-columns decide">
       <div>
         {gathered.refusal !== undefined && <Refused refusal={gathered.refusal} />}
-        {comparison !== undefined && <Verdict comparison={comparison} />}
+        {comparison !== undefined && (
+          <Verdict comparison={comparison} cautions={gathered.value.cautions} pair={pairOf(comparison, search.pair)} />
+        )}
         {problems.length > 0 && (
           <div className="refused" role="alert">
             {problems.map(({ what, mend }) => (
@@ -43,6 +51,7 @@ export default function Decide({ study, question, search }: StationProps): React
           </div>
         )}
         <MarginSentence hold={hold} preview={setPreview} />
+        <SampleChoice hold={hold} gathered={gathered.value} />
         <PaperLine paper={paper} what="the decision" />
         {comparison !== undefined && <NamedSpeeds comparison={comparison} />}
         <ReplicateList hold={hold} gathered={gathered.value} />
@@ -52,7 +61,11 @@ export default function Decide({ study, question, search }: StationProps): React
           <Link to={{ station: 'report' }}>On to the reports of the records</Link>
         </p>
       </div>
-      {comparison === undefined ? <div /> : <DecidePictures comparison={comparison} pair={search.pair} />}
+      {comparison === undefined ? (
+        <div />
+      ) : (
+        <DecidePictures comparison={comparison} place={pairOf(comparison, search.pair)} />
+      )}
     </div>
   )
 }

@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import {
   askOf,
+  chosenSamples,
   compareDefaults,
   compareSamples,
   type DecisionPaper,
@@ -54,9 +55,9 @@ export function useComparison(
 
 function compared({ replicates }: ReplicatesAnswer, decision: DecisionPaper, margin: number) {
   const ask = askOf(decision)
-  // A record that has left the study since takes its removal with it.
-  const removals = decision.removals.filter(({ record }) => replicates.some((one) => one.record === record))
-  const all: readonly Replicate[] = replicates
+  const all: readonly Replicate[] = chosenSamples(replicates, decision.samples).replicates
+  // A record that has left the study since, or whose sample is left aside, takes its removal with it.
+  const removals = decision.removals.filter(({ record }) => all.some((one) => one.record === record))
   return compareSamples(all, { ...ask, removals, options: { ...ask.options, draws, margin } })
 }
 

@@ -4,6 +4,7 @@ import type { StudyView } from '../api/study.ts'
 import { studyPaper, usePaper } from '../api/usePaper.ts'
 import { type QuestionPaper, titleOf } from '../question/questionPaper.ts'
 import { useKeys } from '../work/keys.ts'
+import { forgetChanges } from '../work/undo.ts'
 import { go, useAddress } from './address.ts'
 import { Boundary } from './Boundary.tsx'
 import { Rail } from './Rail.tsx'
@@ -47,6 +48,7 @@ export function StudyFrame({ study: id, find, keys }: StudyFrameProps): ReactNod
   const question = usePaper<QuestionPaper>(studyPaper(id, 'question'))
   // While the study is read, its station is on its way too.
   useEffect(() => void loaders[station](), [station])
+  useEffect(() => forgetChanges, [])
   const title = titleOf(question.content) ?? study?.name ?? ''
   useEffect(() => {
     document.title = title === '' ? 'Kufe' : `${stationWords[station].name} · ${title}`

@@ -49,6 +49,9 @@ export function redo(): void {
   last.redo()
 }
 
+/** Forgets all changes: who goes to another study must not undo in the one before without seeing it. */
+export const forgetChanges = (): void => put({ done: [], undone: [], said: '' })
+
 const listen = (listener: () => void): (() => void) => {
   listeners.add(listener)
   return () => listeners.delete(listener)

@@ -191,7 +191,7 @@ function twistOf(before: Before | undefined, torque: number): Pick<RampFound, 's
 }
 
 /** Powers of time by which the slide may run away: from a limited speed (1) over a steady acceleration (2) to a growing one (3). */
-const runaways = { coarse: [1, 2, 3], fine: [1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3] } as const
+const runaways = { coarse: [1, 2, 3], fine: [1, 1.4, 1.8, 2.2, 2.6, 3] } as const
 
 /** Noise deviations beyond which the slide's own law matters more than its noise. */
 const farthest = 30
@@ -223,7 +223,7 @@ function onsetOf(
     finer: ([onset], zoom) => {
       const row = (onset - time[0]) / interval
       const reach = zoom * Math.max(4, 0.06 * (seen - first))
-      return withPowers(grid(Math.max(first, row - reach), Math.min(seen, row + reach), 49), runaways.fine)
+      return withPowers(grid(Math.max(first, row - reach), Math.min(seen, row + reach), 33), runaways.fine)
     },
   })
   const resting = correlatedProfile({ response, columns: () => base, places: [[]] })

@@ -8,6 +8,7 @@ export {
   type ReportBlock,
   type ReportContent,
   type ReportFigure,
+  type ReportFinding,
   type SectionName,
   sectionNames,
 } from './reportContent.ts'

@@ -28,6 +28,7 @@ export const sectionNames = [
   'method',
   'record',
   'curve',
+  'beyond',
   'limit',
   'budget',
   'remarks',
@@ -99,6 +100,18 @@ export interface ReportColumn {
   readonly align: 'left' | 'right' | 'point'
 }
 
+/** Something that a record says beside its curve, in sentences, with a figure and a table where they help. */
+export interface ReportFinding {
+  readonly heading: string
+  readonly sentences: readonly string[]
+  readonly figure?: ReportFigure['name']
+  readonly table?: {
+    readonly caption: string
+    readonly columns: readonly string[]
+    readonly rows: readonly (readonly string[])[]
+  }
+}
+
 /** A picture as SVG text. The renderers put it in as it is, so it must come from the room of figures. */
 export interface ReportFigure {
   readonly name:
@@ -109,6 +122,11 @@ export interface ReportFigure {
     | 'remarks'
     | 'budget'
     | 'limit'
+    | 'stickSlip'
+    | 'wear'
+    | 'loop'
+    | 'hold'
+    | 'breakaway'
     | 'difference'
     | 'ranking'
     | 'replicates'

@@ -14,7 +14,7 @@ import type {
   SharedSource,
 } from '../core/terms/index.ts'
 import type { ReportNotes } from './completeness/reportNotes.ts'
-import type { ReportFigure } from './reportContent.ts'
+import type { ReportFigure, ReportFinding } from './reportContent.ts'
 
 /** All that a report is made from. It is handed in whole: the report asks nobody and computes nothing that is not shown. */
 export interface ReportInput {
@@ -33,6 +33,8 @@ export interface ReportInput {
   readonly record: ReportRecord
   readonly origin: Origin
   readonly figures: readonly ReportFigure[]
+  /** Vibration, wear and change around the turn; nothing where nobody looked. */
+  readonly beyond?: readonly ReportFinding[]
   readonly texts: ReportTexts
 }
 

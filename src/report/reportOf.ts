@@ -1,6 +1,7 @@
 import { type ReportContent, type ReportSection, sectionNames } from './reportContent.ts'
 import type { ReportInput } from './reportInput.ts'
 import { asFoundSection } from './sections/asFoundSection.ts'
+import { beyondSection } from './sections/beyondSection.ts'
 import { budgetSection } from './sections/budgetSection.ts'
 import { cautionsSection } from './sections/cautionsSection.ts'
 import { completenessSection } from './sections/completenessSection.ts'
@@ -33,6 +34,7 @@ const sections: Readonly<Record<(typeof sectionNames)[number], SectionOf>> = {
   method: methodSection,
   record: recordSection,
   curve: curveSection,
+  beyond: beyondSection,
   limit: limitSection,
   budget: budgetSection,
   remarks: remarksSection,

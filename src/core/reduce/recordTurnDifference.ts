@@ -1,10 +1,15 @@
 import { fixtureGeometry } from '../fixture/index.ts'
 import { printQuantity } from '../quantity/index.ts'
-import type { Remark } from '../terms/index.ts'
+import type { Remark, Step } from '../terms/index.ts'
 import { type ReducedChannels, type TurnQuantity, turnPieces } from './recordTurnMap.ts'
 import { signalSource } from './signals.ts'
-import { type TurnDifference, type TurnDifferenceOptions, turnDifference } from './turnDifference.ts'
-import { turnSpan } from './turnMap.ts'
+import {
+  type TurnDifference,
+  type TurnDifferenceOptions,
+  turnDifference,
+  turnDifferenceDefaults,
+} from './turnDifference.ts'
+import { type TurnSpan, turnSpan } from './turnMap.ts'
 
 /** What changed around the turn in a record, in words as well. */
 export interface RecordTurnDifference {
@@ -15,21 +20,23 @@ export interface RecordTurnDifference {
   readonly remarks: readonly Remark[]
 }
 
-/** Late turns of a record less early ones. Throws RangeError for a gap that the record has not. */
+/** Late turns of a record less early ones, within the steps at one speed that turn furthest. Throws RangeError for a gap that the record has not. */
 export function recordTurnDifference(
   record: ReducedChannels,
   quantity: TurnQuantity,
   options: Partial<TurnDifferenceOptions> = {},
 ): RecordTurnDifference {
   const source = signalSource(record.channels, record.setup, fixtureGeometry(record.setup.fixture))
-  const pieces = turnPieces(record, source, quantity)
+  const part = { ...record, reduction: { ...record.reduction, steps: atOneSpeed(record.reduction.steps) } }
+  const pieces = turnPieces(part, source, quantity)
   const span = turnSpan(pieces())
-  const difference =
-    span === undefined
-      ? undefined
-      : turnDifference(pieces, span, { levelling: quantity === 'friction' ? 'scale' : 'shift', ...options })
+  const levelling = quantity === 'friction' ? 'scale' : 'shift'
+  const usual = { columns: placesFor(part, span), levelling } as const
+  const dense = samplesPerTurn(part, span) >= 2 * fewestPlaces
+  const difference = span === undefined || !dense ? undefined : turnDifference(pieces, span, { ...usual, ...options })
   if (difference === undefined) {
-    const sentence = 'Late and early turns cannot be compared: that takes three whole turns on either side.'
+    const sentence =
+      'Late and early turns cannot be compared: that takes three whole turns on either side, and samples at most places of them.'
     return { difference: null, quantity, sentence, remarks: [] }
   }
   return {
@@ -39,6 +46,35 @@ export function recordTurnDifference(
     remarks: remarksOf(difference, quantity),
   }
 }
+
+/** Speeds this much apart are one. */
+const sameSpeed = 0.02
+
+/** The stretch of neighbouring steps at one speed that turns furthest: in a sweep late turns are other speeds, and not another track. */
+function atOneSpeed(steps: readonly Step[]): readonly Step[] {
+  const groups: Step[][] = []
+  for (const step of steps.filter(({ kind }) => kind === 'slide')) {
+    const group = groups[groups.length - 1]
+    const alike = group !== undefined && Math.abs(step.target / group[0].target - 1) < sameSpeed
+    if (alike) group.push(step)
+    else groups.push([step])
+  }
+  const path = (group: readonly Step[]): number =>
+    group.reduce((sum, { target, from, to }) => sum + Math.abs(target) * (to - from), 0)
+  return groups.reduce<readonly Step[]>((most, one) => (path(one) > path(most) ? one : most), [])
+}
+
+const fewestPlaces = 8
+
+/** Mean number of rows in a turn; 0 without one. */
+function samplesPerTurn({ reduction }: ReducedChannels, span: TurnSpan | undefined): number {
+  if (span === undefined) return 0
+  return reduction.steps.reduce((sum, { from, to }) => sum + to - from, 0) / (span.to - span.from)
+}
+
+/** As many places as there are pairs of samples in a turn, 8 to 36. */
+const placesFor = (part: ReducedChannels, span: TurnSpan | undefined): number =>
+  Math.min(turnDifferenceDefaults.columns, Math.max(fewestPlaces, Math.floor(samplesPerTurn(part, span) / 2)))
 
 const degrees = (angle: number): string => `${(Math.round((angle * 180) / Math.PI) + 360) % 360}°`
 

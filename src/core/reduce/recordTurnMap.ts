@@ -78,7 +78,9 @@ export function turnPieces(
   const slides = record.reduction.steps.filter(({ kind }) => kind === 'slide')
   const rowsOf = rowsReader(record, source, quantity)
   return function* () {
-    for (const step of slides) for (const page of source.pages(step.from, step.to)) yield rowsOf(step, page)
+    for (const step of slides) {
+      for (const page of source.pages(step.from, step.to)) yield rowsOf(step, page)
+    }
   }
 }
 

@@ -46,11 +46,14 @@ const turn = 2 * Math.PI
 /** Turns are averaged into no more than so many rows. */
 const mostRows = 2000
 const fewestRows = 3
+/** Share of the places that must have been met on both sides. */
+const fewestPlaces = 0.6
 
 /**
  * Late turns less early ones, place by place. Turns are first brought to one level (see `turnRowsLevelled`), so that what changes everywhere
  * (running-in, heating) stays apart from what changes at one place. Rows are averaged into up to ten batches a side; the band
- * is Welch's with a factor for all places together from multiplier draws. Undefined with fewer than three rows on a side.
+ * is Welch's with a factor for all places together from multiplier draws. Undefined with fewer than three rows on a
+ * side, or where too few places were met.
  */
 export function turnDifference(
   pieces: () => Iterable<TurnRows>,
@@ -74,6 +77,8 @@ export function turnDifference(
   const levelled = even.map((row) => row.map((value) => scale * value))
   const sides = [levelled.slice(0, take), levelled.slice(rows - take)].map((side) => batchesOf(side, columns))
   const band = turnBand(sides, columns, randomFrom(seed, 77))
+  const seen = band.high.filter((value) => !Number.isNaN(value)).length
+  if (seen < fewestPlaces * columns) return undefined
   const late = columnMeans(raw.slice(rows - take), columns)
   const change = late.map((value, column) => value - profile[column])
   const level = median(change.filter((value) => !Number.isNaN(value)))

@@ -22,6 +22,9 @@ export interface FreeShifts {
 /** No liquid is moved by more than e^this. */
 const farthest = 9
 const rounds = 6
+const searching = { gradient: 1e-4, fall: 1e-5, step: 1e-5, iterations: 30, polish: false } as const
+const settling = { gradient: 1e-7, fall: 1e-9, step: 1e-8, iterations: 200 } as const
+
 /** Steps by which a liquid is moved in the search for the right valley. */
 const jumps = [-2.8, -1.4, -0.7, -0.35, 0.35, 0.7, 1.4, 2.8] as const
 
@@ -43,13 +46,14 @@ export function freeShifts(fit: MemberFit, { liquidOf, start: begin }: FreeStart
   const freedom = Math.max(1, observations.lnSpeeds.length - count)
   const start = Float64Array.from([...fit.parameters, ...begin.slice(1)])
   let scatter = Math.max(fit.scatter, 0.02)
-  let found = solve(fit, { liquidOf, liquids, scatter, start })
+  let found = solve(fit, { liquidOf, liquids, scatter, start, rules: searching })
   for (let pass = 0; pass < 3; pass++) {
     const moved = solve(fit, {
       liquidOf,
       liquids,
       scatter,
       start: jumped(fit, { liquidOf, liquids, scatter, start: found.parameters }),
+      rules: searching,
     })
     if (!(moved.loss < found.loss - 1e-9)) break
     found = moved
@@ -99,9 +103,10 @@ interface Solving {
   readonly liquids: number
   readonly scatter: number
   readonly start: Float64Array
+  readonly rules?: typeof searching | typeof settling
 }
 
-function solve({ member, observations }: MemberFit, { liquidOf, liquids, scatter, start }: Solving) {
+function solve({ member, observations }: MemberFit, { liquidOf, liquids, scatter, start, rules = settling }: Solving) {
   const { lnSpeeds, lnFriction } = observations
   const spread = spreadOf(observations, scatter)
   const rows = lnSpeeds.length
@@ -132,12 +137,7 @@ function solve({ member, observations }: MemberFit, { liquidOf, liquids, scatter
     bare,
     names.map(() => 1),
   )
-  const { parameters, inverseGram, sumOfSquares } = boundedLeastSquares(problem, start, {
-    gradient: 1e-9,
-    fall: 1e-12,
-    step: 1e-10,
-    iterations: 300,
-  })
+  const { parameters, inverseGram, sumOfSquares } = boundedLeastSquares(problem, start, rules)
   look(parameters)
   const residuals = lnFriction.map((value, i) => value - fitted[i])
   return { parameters, inverseGram, residuals, loss: sumOfSquares }

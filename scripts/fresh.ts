@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
@@ -14,6 +14,27 @@ function files(): string[] {
   return all.filter((path) => path !== '' && existsSync(path))
 }
 
+/** Opens the bench as `npm run bench` does, asks for its page and its lab, and closes it; gives what went wrong. */
+async function benchTrouble(env: NodeJS.ProcessEnv): Promise<string> {
+  const words = ['scripts/ready.mjs', 'bin/kufe.mjs', 'serve', '--demo', '--port', '0', '--by', 'fresh', '--json']
+  const child = spawn('node', words, { cwd: copy, env })
+  const heard: string[] = []
+  child.stderr.setEncoding('utf8').on('data', (text: string) => heard.push(text))
+  const ended = new Promise<number | null>((resolve) => child.on('close', resolve))
+  const opened = new Promise<string>((resolve) => {
+    child.stdout.setEncoding('utf8').on('data', (text: string) => resolve(/"address":"([^"]+)"/.exec(text)?.[1] ?? ''))
+  })
+  const address = await Promise.race([opened, ended.then(() => '')])
+  if (address === '') return `the bench did not open: ${heard.join('')}`
+  const page = await (await fetch(address)).text()
+  const lab = await (await fetch(`${address}api/lab`)).text()
+  child.kill('SIGTERM')
+  const code = await ended
+  if (!page.includes('<script type="module"')) return 'the bench has no page'
+  if (!lab.includes('"demo":true')) return 'the bench does not show the demo lab'
+  return code === 0 ? '' : `the bench ended with ${code}`
+}
+
 const copy = mkdtempSync(join(tmpdir(), 'kufe-fresh-'))
 try {
   for (const file of files()) cpSync(file, join(copy, file))
@@ -27,6 +48,7 @@ try {
     status === 0 ? '' : `npm run demo ended with ${status}`,
     node === `v${wanted}` ? '' : `the copy runs Node ${node}, package.json pins ${wanted}`,
     stdout.includes('friction') ? '' : 'the demo showed no friction',
+    await benchTrouble(env),
   ].filter((line) => line !== '')
   if (broken.length > 0) {
     process.stdout.write(`${broken.join('\n')}\n${stderr}${stdout}`)

@@ -1,9 +1,7 @@
-import type { RecordBrief as Brief, StudyBrief as InList, LabAnswer, StudyAnswer } from '../../server/contract/index.ts'
+import type { StudyBrief as InList, LabAnswer, StudyAnswer } from '../../server/contract/index.ts'
 
 /** A study with all that a rail, a shelf and a sign need; the contract's word for it. */
 export type StudyView = StudyAnswer
-/** A record as the shelf shows it. */
-export type RecordBrief = Brief
 /** A study in the lab's list. */
 export type StudyBrief = InList
 /** The lab at a glance. */

@@ -18,7 +18,7 @@ export function comparisonInWords(compared: Compared, screen: Screen): string {
   const title = (text: string): string => painted(screen, text, 'strong')
   const sections = [
     `${painted(screen, compared.title, 'accent')} · ${compared.records.length} records`,
-    [...comparison.sentences, ...compared.cautions.map(({ sentence }) => sentence)].map(say).join('\n'),
+    saidSentences(compared).map(say).join('\n'),
     ...comparison.differences.map((difference) => differenceSection(difference, comparison, screen)),
     comparison.differences.length === 0 ? meanPlot(comparison, screen) : '',
     comparison.differences.length === 0 ? '' : `${title('At single speeds')}\n${namedTable(comparison)}`,
@@ -31,6 +31,12 @@ export function comparisonInWords(compared: Compared, screen: Screen): string {
     painted(screen, say(`${compared.program}. ${comparison.method}`), 'quiet'),
   ]
   return `${sections.filter((section) => section !== '').join('\n\n')}\n`
+}
+
+/** Verdicts, then what makes them doubtful, then what they rest on. */
+function saidSentences({ comparison: { sentences, differences }, cautions }: Compared): string[] {
+  const verdicts = Math.max(1, differences.length)
+  return [...sentences.slice(0, verdicts), ...cautions.map(({ sentence }) => sentence), ...sentences.slice(verdicts)]
 }
 
 /** Every third speed of the grid, its ends too, as a table, and all of it as a small plot. */

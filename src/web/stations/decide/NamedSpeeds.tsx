@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { printQuantity } from '../../../core/quantity/index.ts'
 import type { Comparison } from '../../../core/terms/index.ts'
+import { glued } from '../../sentence/glued.ts'
 
 /** The effect at single speeds, each by a test of its own with Holm's allowance for all of them. */
 export function NamedSpeeds({ comparison: { differences, scale } }: { readonly comparison: Comparison }): ReactNode {
@@ -9,7 +10,12 @@ export function NamedSpeeds({ comparison: { differences, scale } }: { readonly c
   )
   if (rows.length === 0) return null
   const effect = (value: number): string =>
-    scale === 'ratio' ? printQuantity(value, 'ratio', { digits: 2, unit: '%' }) : value.toFixed(4)
+    glued(
+      (scale === 'ratio' ? printQuantity(value, 'ratio', { digits: 2, unit: '%' }) : value.toFixed(4)).replace(
+        '-',
+        '−',
+      ),
+    )
   const chance = (p: number): string => (p < 0.001 ? 'under 0.001' : p.toFixed(3))
   return (
     <section className="named-speeds" aria-labelledby="named-speeds">
@@ -28,7 +34,7 @@ export function NamedSpeeds({ comparison: { differences, scale } }: { readonly c
           {rows.map(({ pair, slidingSpeed, value, low, high, adjusted }) => (
             <tr key={`${pair} ${slidingSpeed}`}>
               <th scope="row">{pair}</th>
-              <td>{printQuantity(slidingSpeed, 'velocity', { digits: 3 })}</td>
+              <td>{glued(printQuantity(slidingSpeed, 'velocity', { digits: 3 }))}</td>
               <td>{effect(value)}</td>
               <td>
                 {effect(low)} to {effect(high)}

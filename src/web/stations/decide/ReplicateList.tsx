@@ -4,6 +4,7 @@ import type { Comparison, ReplicateCurve, SampleCurve } from '../../../core/term
 import type { ReplicatesAnswer } from '../../../server/contract/index.ts'
 import { setWriter, useWriter } from '../../api/writer.ts'
 import { Link } from '../../frame/Link.tsx'
+import { glued } from '../../sentence/glued.ts'
 import { useEdits } from '../../work/useEdits.ts'
 import type { ComparisonHold } from './useComparison.ts'
 
@@ -40,7 +41,9 @@ function Sample({ sample, comparison, hold }: SampleProps): ReactNode {
   const scatter =
     repeatability === null
       ? 'one replicate tells no scatter'
-      : `scatter ${spokenShare(repeatability.pooled)}, from ${spokenShare(repeatability.low)} to ${spokenShare(repeatability.high)}`
+      : glued(
+          `scatter ${spokenShare(repeatability.pooled)}, from ${spokenShare(repeatability.low)} to ${spokenShare(repeatability.high)}`,
+        )
   return (
     <section aria-label={sample.sample}>
       <h3>

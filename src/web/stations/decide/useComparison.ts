@@ -27,8 +27,8 @@ export interface ComparisonHold {
   readonly problems: readonly Problem[]
 }
 
-/** Fewer turns than at the terminal, so that pictures follow a moving hand; the last digit of the band may differ. */
-const draws = 4000
+/** While a hand moves; at rest as many as at the terminal, so that all faces say the same. */
+const quickDraws = 1500
 
 /** Compares anew whenever a record, the paper or the margin under a moving hand changes. */
 export function useComparison(
@@ -41,9 +41,10 @@ export function useComparison(
   const decision = useMemo(() => decisionFrom(paper.content), [paper.content])
   const usual = decision.scale === 'difference' ? 0.02 : (marginOf(question) ?? compareDefaults.margin)
   const margin = preview ?? decision.margin ?? usual
+  const draws = preview === undefined ? compareDefaults.draws : quickDraws
   const outcome = useMemo(
-    () => (gathered.value === undefined ? undefined : compared(gathered.value, decision, margin)),
-    [gathered.value, decision, margin],
+    () => (gathered.value === undefined ? undefined : compared(gathered.value, decision, { margin, draws })),
+    [gathered.value, decision, margin, draws],
   )
   return {
     ...{ gathered, paper, decision, margin },
@@ -53,12 +54,16 @@ export function useComparison(
   }
 }
 
-function compared({ replicates }: ReplicatesAnswer, decision: DecisionPaper, margin: number) {
+function compared(
+  { replicates }: ReplicatesAnswer,
+  decision: DecisionPaper,
+  said: { readonly margin: number; readonly draws: number },
+) {
   const ask = askOf(decision)
   const all: readonly Replicate[] = chosenSamples(replicates, decision.samples).replicates
   // A record that has left the study since, or whose sample is left aside, takes its removal with it.
   const removals = decision.removals.filter(({ record }) => all.some((one) => one.record === record))
-  return compareSamples(all, { ...ask, removals, options: { ...ask.options, draws, margin } })
+  return compareSamples(all, { ...ask, removals, options: { ...ask.options, ...said } })
 }
 
 /** The margin that the question named. */

@@ -7,6 +7,7 @@ import { studyPaper, usePaper } from '../../api/usePaper.ts'
 import type { DrawerProps } from '../../frame/stationProps.ts'
 import { Waiting } from '../../frame/Waiting.tsx'
 import type { QuestionPaper } from '../../question/questionPaper.ts'
+import { useOwnThings } from '../../question/useOwnThings.ts'
 import { useQuestion } from '../../question/useQuestion.ts'
 
 /** How often balls and plates were used and how far they slid; beside them when the plan of this study retires a set. */
@@ -18,11 +19,12 @@ export function BodiesPart({ study }: { readonly study: DrawerProps['study'] }):
 
 function WithPlan({ bodies, study }: { readonly bodies: BodiesAnswer; readonly study: string }): ReactNode {
   const { question } = useQuestion(usePaper<QuestionPaper>(studyPaper(study, 'question')))
+  const own = useOwnThings()
   const bears = useMemo(() => {
-    const filled = fillFromTables(question)
+    const filled = fillFromTables(question, own)
     const plan = filled.ok ? planOf(filled.value.question) : filled
     return plan.ok ? plan.value.wear.runsPerBallSet : null
-  }, [question])
+  }, [question, own])
   return <Counts bodies={bodies} bears={bears} />
 }
 

@@ -1,12 +1,12 @@
 import type { ReactNode } from 'react'
 import { type LiquidRecipe, liquidFrom, namedLiquids } from '../../../core/material/index.ts'
 import { printQuantity } from '../../../core/quantity/index.ts'
-import type { LabView } from '../../api/study.ts'
+import { useOwnThings } from '../../question/useOwnThings.ts'
 import { type Added, AddForm } from './AddForm.tsx'
 
 /** Liquids that a plan may name: the lab's own, and those that the program knows. */
-export function LiquidsPart({ lab }: { readonly lab: LabView }): ReactNode {
-  const own = ownLiquids(lab)
+export function LiquidsPart(): ReactNode {
+  const own = useOwnThings().liquids
   return (
     <>
       <AddForm
@@ -31,8 +31,8 @@ export function LiquidsPart({ lab }: { readonly lab: LabView }): ReactNode {
           </tr>
         </thead>
         <tbody>
-          {own.map((recipe) => (
-            <LiquidRow key={nameOf(recipe)} name={`${nameOf(recipe)} (our own)`} recipe={recipe} />
+          {own.map(({ name, synonyms, recipe }) => (
+            <LiquidRow key={name} name={`${name} (our own)`} synonyms={synonyms} recipe={recipe} />
           ))}
           {namedLiquids.map(({ name, synonyms, recipe }) => (
             <LiquidRow key={name} name={name} synonyms={synonyms} recipe={recipe} />
@@ -74,11 +74,3 @@ const liquidOf = ({ name, viscosity, temperature, source }: Added & { readonly n
   source: String(source ?? 'our own'),
   points: [{ temperature: Number(temperature), viscosity: Number(viscosity) }],
 })
-
-const nameOf = (recipe: LiquidRecipe): string => ('name' in recipe ? recipe.name : recipe.kind)
-
-const ownLiquids = (lab: LabView): readonly LiquidRecipe[] =>
-  lab.papers.flatMap(({ kind, content }) => {
-    const looks = typeof content === 'object' && content !== null && 'kind' in content && 'points' in content
-    return kind === 'liquid' && looks ? [content as LiquidRecipe] : [] // written by this form; liquidFrom refuses what is none
-  })

@@ -1,13 +1,13 @@
 import { type ReactNode, useMemo, useState } from 'react'
 import { type Material, materials, type OwnMaterial, ownValue, withOwnMaterials } from '../../../core/material/index.ts'
 import { printQuantity } from '../../../core/quantity/index.ts'
-import type { LabView } from '../../api/study.ts'
+import { useOwnThings } from '../../question/useOwnThings.ts'
 import { type Added, AddForm } from './AddForm.tsx'
 
 /** All materials that a plan may name: the lab's own first, then the table that comes with the program. */
-export function MaterialsPart({ lab }: { readonly lab: LabView }): ReactNode {
+export function MaterialsPart(): ReactNode {
   const [wanted, setWanted] = useState('')
-  const own = useMemo(() => ownMaterials(lab), [lab])
+  const own = useOwnThings().materials
   const all = useMemo(() => {
     const merged = withOwnMaterials(own)
     return merged.ok ? merged.value : materials
@@ -80,10 +80,3 @@ function materialOf({ name, elasticModulus, poissonRatio, source }: Added & { re
     poissonRatio: ownValue(Number(poissonRatio), from),
   }
 }
-
-/** The lab's own materials, as far as what was kept has the shape of one. */
-const ownMaterials = (lab: LabView): readonly OwnMaterial[] =>
-  lab.papers.flatMap(({ kind, content }) => {
-    const looks = typeof content === 'object' && content !== null && 'name' in content && 'elasticModulus' in content
-    return kind === 'material' && looks ? [content as OwnMaterial] : [] // written by this form, or refused by withOwnMaterials
-  })

@@ -61,9 +61,9 @@ function Part({
     case 'bodies':
       return <BodiesPart study={study} />
     case 'liquids':
-      return <LiquidsPart lab={lab} />
+      return <LiquidsPart />
     case 'materials':
-      return <MaterialsPart lab={lab} />
+      return <MaterialsPart />
     case 'standards':
       return <StandardsPart study={study} />
     case 'people':

@@ -1,4 +1,11 @@
-import { fillFromTables, type Plan, type PlanQuestion, planOf, runSheetOf } from '../../../core/plan/index.ts'
+import {
+  fillFromTables,
+  ownFromPapers,
+  type Plan,
+  type PlanQuestion,
+  planOf,
+  runSheetOf,
+} from '../../../core/plan/index.ts'
 import type { OrderedSheet, Outcome, Problem } from '../../../core/terms/index.ts'
 import { type LivePlan, livePlan } from './livePlan.ts'
 
@@ -9,16 +16,19 @@ export interface ReadyQuestion {
   readonly problems: readonly Problem[]
 }
 
-let last: { readonly key: string; readonly filled: ReadyQuestion } | undefined
+/** The lab's papers, among them its own bodies and liquids; undefined while they are not here. */
+type Papers = Parameters<typeof ownFromPapers>[0] | undefined
 
-/** Fills from the tables anew only where a body, the liquid or the temperature changed: while a hand moves a load they stay. */
-function ready(question: PlanQuestion): ReadyQuestion {
+let last: { readonly key: string; readonly papers: Papers; readonly filled: ReadyQuestion } | undefined
+
+/** Fills from the tables and the lab's own entries anew only where a body, the liquid or the temperature changed: while a hand moves a load they stay. */
+function ready(question: PlanQuestion, papers: Papers): ReadyQuestion {
   const { pair, bears, liquid, pressureViscosity, run } = question
   const key = JSON.stringify([pair, bears, liquid, pressureViscosity, run.temperature])
-  if (last?.key !== key) {
-    const filled = fillFromTables(question)
+  if (last?.key !== key || last.papers !== papers) {
+    const filled = fillFromTables(question, ownFromPapers(papers ?? []))
     const result = filled.ok ? { ...filled.value, problems: [] } : { question, taken: [], problems: filled.problems }
-    last = { key, filled: result }
+    last = { key, papers, filled: result }
   }
   const { filled } = last
   const { pair: bodies, bears: strengths, liquid: known, pressureViscosity: thickening, flow, heat } = filled.question

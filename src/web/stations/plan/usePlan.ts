@@ -1,6 +1,8 @@
 import { useDeferredValue, useMemo, useRef, useSyncExternalStore } from 'react'
 import type { Plan } from '../../../core/plan/index.ts'
 import type { OrderedSheet, Problem } from '../../../core/terms/index.ts'
+import { useKept } from '../../api/kept.ts'
+import type { LabView } from '../../api/study.ts'
 import type { QuestionHold } from '../../question/useQuestion.ts'
 import type { LivePlan } from './livePlan.ts'
 import type { Planner } from './planner.ts'
@@ -35,7 +37,8 @@ export interface PlanHold {
 
 export function usePlan(hold: QuestionHold): PlanHold {
   const plan = useSyncExternalStore(listen, () => loaded)
-  const filled = useMemo(() => plan?.ready(hold.question), [plan, hold.question])
+  const papers = useKept<LabView>('/api/lab').value?.papers
+  const filled = useMemo(() => plan?.ready(hold.question, papers), [plan, hold.question, papers])
   const question = filled?.question
   const lastLive = useRef<LivePlan | null>(null)
   const live = useMemo(() => (question && plan?.live(question)) ?? null, [plan, question]) ?? lastLive.current

@@ -3,6 +3,7 @@ import { fillFromTables, judgedAnswers, planOf, runSheetOf } from '../../../core
 import type { JudgedAnswer, OrderedSheet, Problem } from '../../../core/terms/index.ts'
 import { type PaperHold, studyPaper, usePaper } from '../../api/usePaper.ts'
 import type { StationProps } from '../../frame/stationProps.ts'
+import { useOwnThings } from '../../question/useOwnThings.ts'
 import { useQuestion } from '../../question/useQuestion.ts'
 import { emptySheet, type NumberedEntry, numbered, type SheetPaper } from './sheetPaper.ts'
 
@@ -18,12 +19,13 @@ export interface SheetHold {
 
 export function useSheet({ study, question: asked }: Pick<StationProps, 'study' | 'question'>): SheetHold {
   const { question } = useQuestion(asked)
+  const own = useOwnThings()
   const paper = usePaper<SheetPaper>(studyPaper(study.id, 'runSheet'))
   const { sheet, problems } = useMemo(() => {
-    const complete = fillFromTables(question)
+    const complete = fillFromTables(question, own)
     const plan = complete.ok ? planOf(complete.value.question) : complete
     return plan.ok ? { sheet: runSheetOf(plan.value), problems: [] } : { sheet: undefined, problems: plan.problems }
-  }, [question])
+  }, [question, own])
   const filled = useMemo(() => ({ ...(paper.content ?? emptySheet), sheet: sheet ?? null }), [paper.content, sheet])
   const entries = useMemo(() => (sheet === undefined ? [] : numbered(sheet)), [sheet])
   const judged = useMemo(() => {

@@ -5,6 +5,7 @@ import type { Point } from '../../../../core/terms/index.ts'
 import type { PaperHold } from '../../../api/usePaper.ts'
 import { Link } from '../../../frame/Link.tsx'
 import type { QuestionPaper } from '../../../question/questionPaper.ts'
+import { useOwnThings } from '../../../question/useOwnThings.ts'
 import { useQuestion } from '../../../question/useQuestion.ts'
 
 interface PlanPartProps {
@@ -16,11 +17,12 @@ interface PlanPartProps {
 /** What the record gave against what the plan promised: the uncertainty of each point, and which assumption failed. */
 export default function PlanPart({ paper, points, record }: PlanPartProps): ReactNode {
   const { question } = useQuestion(paper)
+  const own = useOwnThings()
   const held = useMemo(() => {
-    const filled = fillFromTables(question)
+    const filled = fillFromTables(question, own)
     const plan = filled.ok ? planOf(filled.value.question) : filled
     return plan.ok ? heldAgainstPlan(plan.value, { points }) : undefined
-  }, [question, points])
+  }, [question, own, points])
   if (held === undefined || held.points.length === 0) return null
   return (
     <section className="held" aria-labelledby="held">

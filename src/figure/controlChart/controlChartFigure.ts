@@ -129,7 +129,7 @@ function alarmMarks(data: ControlChartData, panel: Panel, { place, sheet }: At):
   })
 }
 
-export const weightOf = ({ state }: ChartedAlarm): 'stops' | 'note' => (state === 'open' ? 'stops' : 'note')
+const weightOf = ({ state }: ChartedAlarm): 'stops' | 'note' => (state === 'open' ? 'stops' : 'note')
 
 function rangesPanel(data: ControlChartData, plot: Box, at: At): Markup {
   const { movingRanges, rangeUpper } = data

@@ -34,7 +34,7 @@ export type LimitFigureOptions = SheetOptions & { readonly plotHeight: number }
 const defaults: LimitFigureOptions = { palette: 'light', width: 880, id: 'limit', plotHeight: 330 }
 
 /** Words of the three verdicts; shapes of their own tell them where colour does not. */
-export const verdictWords: Readonly<Record<DrawnVerdict, string>> = {
+const verdictWords: Readonly<Record<DrawnVerdict, string>> = {
   pass: 'pass',
   fail: 'fail',
   cannotTell: 'cannot tell',

@@ -1,2 +1,2 @@
 export { readModel } from './readModel.ts'
-export type { InputQuantity, OutputQuantity, UncertaintyModel } from './uncertaintyModel.ts'
+export type { OutputQuantity, UncertaintyModel } from './uncertaintyModel.ts'

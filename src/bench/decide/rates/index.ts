@@ -1,1 +1,1 @@
-export { keepsPromise, type LimitRate, type VerdictRates, verdictRates, type WatchRate } from './verdictRates.ts'
+export { keepsPromise, type VerdictRates, verdictRates } from './verdictRates.ts'

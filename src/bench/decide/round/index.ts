@@ -1,1 +1,1 @@
-export { drawRound, type JudgedRound, judgeRound, type RoundArgs, type RoundSpeed, roundText } from './judgeRound.ts'
+export { drawRound, type JudgedRound, judgeRound, type RoundSpeed, roundText } from './judgeRound.ts'

@@ -1,3 +1,3 @@
-export { answerAlarm, keepWatch, ruleSetNames, type WatchWords } from './keepWatch.ts'
+export { answerAlarm, keepWatch } from './keepWatch.ts'
 export { drawWatch, watchText } from './watchDocument.ts'
-export { type LabAlarm, type RigWatch, watchRig } from './watchRig.ts'
+export { type RigWatch, watchRig } from './watchRig.ts'

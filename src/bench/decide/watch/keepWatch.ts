@@ -1,4 +1,4 @@
-import { type RuleSetName, ruleSets } from '../../../core/stats/index.ts'
+import type { RuleSetName } from '../../../core/stats/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem } from '../../../core/terms/index.ts'
 import { canonicalJson, type Lab, type PaperKind } from '../../../store/index.ts'
 import { inLab } from '../../lab/inLab.ts'
@@ -17,7 +17,7 @@ export interface WatchWords {
 }
 
 /** Names of the sets of rules as people write them. */
-export const ruleSetWords: Readonly<Record<string, RuleSetName>> = {
+const ruleSetWords: Readonly<Record<string, RuleSetName>> = {
   one: 'one',
   'western-electric': 'westernElectric',
   nelson: 'nelson',
@@ -95,8 +95,3 @@ function noAlarm(alarm: string, all: readonly RigWatch[]): Problem {
     mend: open.length === 0 ? 'No alarm is open.' : `Open are ${open.slice(0, 6).join(', ')}.`,
   }
 }
-
-/** Sets of rules that can be chosen. */
-export const ruleSetNames: readonly string[] = Object.keys(ruleSetWords).filter(
-  (word) => ruleSetWords[word] in ruleSets,
-)

@@ -92,7 +92,7 @@ async function rigWatch(
 }
 
 /** Stable: the same alarm of the same record has the same name tomorrow. Small letters, digits and hyphens, as papers are called. */
-export const alarmId = (sample: string, { kind, record }: WatchAlarm): string =>
+const alarmId = (sample: string, { kind, record }: WatchAlarm): string =>
   `${sample}-${record.slice(0, 8)}-${kind.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`
 
 const dayOf = ({ record }: LabReplicate): string => record.day ?? record.added.at.slice(0, 10)

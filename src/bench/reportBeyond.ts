@@ -42,7 +42,7 @@ const nothing: ReportBeyond = { findings: [], figures: [] }
 function vibration(reduced: ReducedRecord, channels: Channels): ReportBeyond {
   const { setup, reduction } = reduced
   const found = recordStickSlip({ channels, setup, reduction })
-  const cycles = found.steps.filter(({ verdict }) => !['quiet', 'irregular'].includes(verdict))
+  const cycles = found.steps.filter(({ verdict }) => !['quiet', 'irregular', 'cannotTell'].includes(verdict))
   if (cycles.length === 0) return nothing
   const data = stickSlipFigureData(reduced, found)
   const three = (value: number): string => String(Number(value.toPrecision(3)))

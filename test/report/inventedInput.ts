@@ -211,6 +211,13 @@ export const inventedInput = (changes: Partial<ReportInput> = {}): ReportInput =
     seed: 1,
   },
   figures: (['fixture', 'strip', 'turnMap', 'curve', 'remarks', 'budget'] as const).map((name) => picture(name)),
+  beyond: [
+    {
+      heading: 'Wear',
+      sentences: ['The scar of 0.3 mm lost 6.26e-5 mm³.', 'Wear moved the pressure during the sweep.'],
+      table: { caption: 'Scars.', columns: ['scar', 'diameter (mm)'], rows: [['1', '0.30']] },
+    },
+  ],
   texts: {
     question: 'Which lacquer slides easier on a drawer runner?',
     author: 'A. Nother',

@@ -19,12 +19,13 @@ test('leaves out what has nothing to say, and says where a question or a remark 
       curve: null,
       remarks: [],
       figures: [],
+      beyond: [],
       texts: {},
       reduction: { ...inventedInput().reduction, points: calm },
     }),
   )
   expect(bare.sections.map(({ name }) => name)).toEqual(
-    sectionNames.filter((name) => !['record', 'curve', 'asFound', 'limit', 'rigWatch'].includes(name)),
+    sectionNames.filter((name) => !['record', 'curve', 'beyond', 'asFound', 'limit', 'rigWatch'].includes(name)),
   )
   expect(section('remarks', bare)?.blocks).toEqual([{ kind: 'paragraph', text: 'Nothing was found to remark on.' }])
   expect(section('question', bare)?.blocks[0]).toMatchObject({ text: expect.stringMatching(/^No question/) })

@@ -6,7 +6,15 @@ export type Look = Extract<PaletteName, 'light' | 'dark'>
 
 const place = 'kufe:look'
 const night = matchMedia('(prefers-color-scheme: dark)')
+const paper = matchMedia('print')
 const listeners = new Set<() => void>()
+
+night.addEventListener('change', applyLook)
+paper.addEventListener('change', () => onPaper(paper.matches))
+addEventListener('beforeprint', () => onPaper(true))
+addEventListener('afterprint', () => onPaper(false))
+
+let printing = false
 
 function chosen(): Look {
   const kept = localStorage.getItem(place)
@@ -27,9 +35,16 @@ export function toggleLook(): void {
 
 function listen(listener: () => void): () => void {
   listeners.add(listener)
-  night.addEventListener('change', applyLook)
   return () => listeners.delete(listener)
 }
 
-/** The look, and again when it changes. */
-export const useLook = (): Look => useSyncExternalStore(listen, chosen)
+/** Pictures are light on paper. */
+const seen = (): Look => (printing || paper.matches ? 'light' : chosen())
+
+function onPaper(now: boolean): void {
+  printing = now
+  for (const listener of listeners) listener()
+}
+
+/** The look of pictures, and again when it changes. */
+export const useLook = (): Look => useSyncExternalStore(listen, seen)

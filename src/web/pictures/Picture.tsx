@@ -50,14 +50,15 @@ export function Picture({ draw, least = 480, most = 1400, className = '', over }
     return () => watch.disconnect()
   }, [])
   const seen = useSeen(place)
-  const last = useRef('')
+  const last = useRef({ svg: '', look })
   const width = Math.round(Math.min(most, Math.max(least, room)))
   // Out of sight it keeps its last frame, so that what is in sight follows the hand; the first is always drawn: it has its height.
-  const svg = useMemo(
-    () => (room === 0 || (!seen && last.current !== '') ? last.current : draw(width, look).replace(inlineStyle, '')),
-    [draw, room, seen, width, look],
-  )
-  last.current = svg
+  const svg = useMemo(() => {
+    const { svg: before, look: drawnFor } = last.current
+    const rests = !seen && before !== '' && drawnFor === look
+    return room === 0 || rests ? before : draw(width, look).replace(inlineStyle, '')
+  }, [draw, room, seen, width, look])
+  last.current = { svg, look }
   useLayoutEffect(() => {
     const box = place.current
     if (box === null || svg === '') return

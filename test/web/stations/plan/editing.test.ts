@@ -168,6 +168,13 @@ describe.skipIf(noBrowser)('sentences of the plan', () => {
       expect(await page.locator(name).first().isVisible()).toBe(false)
     expect(await page.locator('body').evaluate('(getComputedStyle(document.body).color)')).toBe('rgb(0, 0, 0)')
     expect(await page.locator('.say').first().isVisible()).toBe(true)
+    // A night-blue screen prints black on white too, pictures and all.
+    await page.emulateMedia({ media: 'screen' })
+    await page.keyboard.press('l')
+    const paper = page.locator('.picture svg > rect').first()
+    await expect.poll(() => paper.getAttribute('fill')).toBe('#0f1a2b')
+    await page.emulateMedia({ media: 'print' })
+    await expect.poll(() => paper.getAttribute('fill')).toBe('#ffffff')
   })
 
   test('a page that is not there says so', async () => {

@@ -5,6 +5,7 @@ import { reportInput } from '../../reportInput.ts'
 import { type AsFound, answersOf } from '../answers.ts'
 import { readKept } from '../readKept.ts'
 import { withChannels } from '../withChannels.ts'
+import { askedOf } from './askedOf.ts'
 import { judgedFor } from './judgedFor.ts'
 import { notesOf } from './notesOf.ts'
 import type { ReportWords } from './reportWords.ts'
@@ -44,9 +45,12 @@ export async function reportTexts(
   if (!found.ok) return found
   const kept = await notesOf(lab, record.study)
   if (!kept.ok) return kept
+  const asked = await askedOf(lab, record.study)
+  if (!asked.ok) return asked
   // What is said now goes before what was written down earlier.
   const notes = { ...kept.value, ...words.notes }
   return done({
+    ...(asked.value === undefined ? {} : { question: asked.value }),
     ...words,
     ...(Object.keys(notes).length === 0 ? {} : { notes }),
     date: words.date ?? result.change.at.slice(0, 10),

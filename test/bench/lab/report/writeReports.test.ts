@@ -108,16 +108,23 @@ test('notes that the study keeps stand in every report of it; what a file says n
     const [{ id }] = value(await lab.studies.list())
     const content = { cleaning: 'Kept <with> the study', alignment: 'Shimmed', strange: 'not an item', load: 7 }
     const change = { at: '2026-11-25T09:00:00Z', who: 'MK', why: 'a test' }
-    value(await lab.keepPaper({ subject: 'study', subjectId: id, kind: 'notes', content, after: 0 }, change))
+    const place = { subject: 'study', subjectId: id, after: 0 } as const
+    value(await lab.keepPaper({ ...place, kind: 'notes', content }, change))
+    value(
+      await lab.keepPaper({ ...place, kind: 'question', content: { title: 'Which one slips more easily?' } }, change),
+    )
   })
   const folder = temporaryFolder()
   const [html, notes] = [join(folder, 'wax.html'), join(folder, 'notes.yaml')]
   value(await report(call, { word: 'wax.csv', html }))
   expect(wordsOf(html)).toContain('Kept &lt;with&gt; the study')
+  expect(wordsOf(html)).toContain('Which one slips more easily?')
   expect(wordsOf(html)).not.toContain('not an item')
-  writeFileSync(notes, 'cleaning: Said anew\n')
+  writeFileSync(notes, 'cleaning: Said anew\nquestion: Another question\n')
   value(await report(call, { word: 'wax.csv', html, notes }))
   expect(wordsOf(html)).toContain('Said anew')
   expect(wordsOf(html)).not.toContain('Kept &lt;with&gt;')
   expect(wordsOf(html)).toContain('Shimmed')
+  expect(wordsOf(html)).toContain('Another question')
+  expect(wordsOf(html)).not.toContain('Which one slips more easily?')
 })

@@ -30,9 +30,13 @@ export class SeparableProfile {
   readonly best: HeldFit
   readonly variance: number
   readonly #fits: readonly HeldFit[]
-  readonly #rise: number
+  readonly #freedom: readonly [number, number]
+  #rise: number
 
-  /** @param freedom degrees of freedom of the variance, and of Student's t where `effective` is not given */
+  /**
+   * @param freedom degrees of freedom of the variance, and of Student's t where `effective` is not given
+   * @param effective degrees of freedom of Student's t
+   */
   constructor(fits: readonly HeldFit[], freedom: number, effective = freedom) {
     const sound = fits.filter(({ squares }) => Number.isFinite(squares))
     if (sound.length === 0) throw new RangeError('a profile needs at least one fit')
@@ -42,6 +46,16 @@ export class SeparableProfile {
     this.variance = this.best.squares / freedom
     this.#rise = this.variance * studentTQuantile(0.975, effective) ** 2
     this.#fits = sound
+    this.#freedom = [freedom, effective]
+  }
+
+  /** The same with a variance that is `factor` times as large, for a quantity that hangs on noisier rows than most. */
+  widened(factor: number): SeparableProfile {
+    if (!(factor >= 1)) throw new RangeError(`factor must be 1 or more, got ${factor}`)
+    const [freedom, effective] = this.#freedom
+    const wide = new SeparableProfile(this.#fits, freedom, effective)
+    wide.#rise = this.#rise * factor
+    return wide
   }
 
   /** Room that a fit leaves below the limit; below zero where it is refused. */

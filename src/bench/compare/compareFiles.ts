@@ -35,7 +35,16 @@ export async function compareFiles(args: CompareFilesArgs, outside: Outside): Pr
   const title = [...new Set(records.map(({ sample }) => sample))].join(' against ')
   const removals = ask.value.removals ?? []
   const cautions = cautionsOf(systems)
-  return done({ title, records, left: [], removals, cautions, comparison: comparison.value, program: outside.program })
+  return done({
+    title,
+    records,
+    left: [],
+    removals,
+    cautions,
+    alarms: [],
+    comparison: comparison.value,
+    program: outside.program,
+  })
 }
 
 const problemsOf = (outcome: Outcome<unknown>): readonly Problem[] => (outcome.ok ? [] : outcome.problems)

@@ -10,6 +10,7 @@ import {
 import { done, failed, type Outcome, type Outside, type Problem, type Progress } from '../../core/terms/index.ts'
 import type { KeptRecord, Lab } from '../../store/index.ts'
 import { systemOf } from '../decide/comparable/holdSystems.ts'
+import { type RigWatch, rigWatches } from '../decide/watch/watchRig.ts'
 import { inLab } from '../lab/inLab.ts'
 import type { LabCall } from '../lab/labCall.ts'
 import { listedRecords } from '../lab/listLab.ts'
@@ -63,10 +64,29 @@ export async function compareKept(
   const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
   const removals = [...known, ...named(ask.removals ?? [], records)]
   const together = { ...kept, ...ask, options: { ...kept.options, ...ask.options }, removals }
+  const watches = await rigWatches(lab)
+  if (!watches.ok) return watches
   const comparison = compareSamples(replicates, together)
   if (!comparison.ok) return comparison
-  return done({ title, records, left, removals, cautions, comparison: comparison.value, program: outside.program })
+  return done({
+    title,
+    records,
+    left,
+    removals,
+    cautions,
+    alarms: openAlarms(watches.value),
+    comparison: comparison.value,
+    program: outside.program,
+  })
 }
+
+/** They block nothing, and stand on every decision until somebody answers them. */
+const openAlarms = (watches: readonly RigWatch[]): string[] =>
+  watches.flatMap(({ title, alarms }) =>
+    alarms
+      .filter(({ answer }) => answer === null)
+      .map(({ label, words }) => `Open alarm of the rig watch: ${title}, ${label}: ${words}.`),
+  )
 
 /** The replicates of a study, and the records that cannot be any. */
 export interface StudyReplicates extends Pick<Compared, 'title' | 'records' | 'left'> {

@@ -26,6 +26,8 @@ export interface Compared {
   readonly removals: readonly Removal[]
   /** What makes samples hard to compare: other loads, bodies, liquids, temperatures. */
   readonly cautions: readonly Caution[]
+  /** Alarms of the watch over the rig that nobody has answered. */
+  readonly alarms: readonly string[]
   readonly comparison: Comparison
   readonly program: string
 }

@@ -3,6 +3,6 @@ import type { Compared } from './compared.ts'
 
 /** A comparison for machines: SI throughout, null for what is not known. Fields: docs/json.md. */
 export const comparisonText = (compared: Compared): string => {
-  const { title, records, left, removals, cautions, comparison, program } = compared
-  return `${JSON.stringify({ schemaVersion, title, program, records, left, removals, cautions, ...comparison }, null, 2)}\n`
+  const { title, records, left, removals, cautions, alarms, comparison, program } = compared
+  return `${JSON.stringify({ schemaVersion, title, program, records, left, removals, cautions, alarms, ...comparison }, null, 2)}\n`
 }

@@ -1,6 +1,7 @@
 import { done, type Outcome, type Outside } from '../../core/terms/index.ts'
 import { reportHtml, reportPdf } from '../../report/index.ts'
 import type { Lab } from '../../store/index.ts'
+import { askedOf } from '../lab/report/askedOf.ts'
 import { compareKept } from './compareStudy.ts'
 import { decisionContent } from './writeComparison.ts'
 
@@ -12,19 +13,10 @@ export async function decisionBytes(
 ): Promise<Outcome<Uint8Array<ArrayBuffer>>> {
   const compared = await compareKept(lab, { study, ask: {} }, outside)
   if (!compared.ok) return compared
-  const question = await questionOf(lab, study)
+  const question = await askedOf(lab, study)
   if (!question.ok) return question
   const date = outside.now().toISOString().slice(0, 10)
   const content = decisionContent(compared.value, { question: question.value, date })
   const bytes = form === 'html' ? new TextEncoder().encode(reportHtml(content)) : await reportPdf(content)
   return done(new Uint8Array(bytes))
-}
-
-/** The question in one sentence, where the study has one. */
-async function questionOf(lab: Lab, study: string): Promise<Outcome<string | undefined>> {
-  const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'question' })
-  if (!paper.ok) return paper
-  const content = paper.value?.content
-  const title = typeof content === 'object' && content !== null && 'title' in content ? content.title : undefined
-  return done(typeof title === 'string' ? title : undefined)
 }

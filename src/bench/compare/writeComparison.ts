@@ -40,10 +40,10 @@ export async function writeComparison(compared: Compared, files: ComparisonFiles
 
 /** The report of a decision, ready to be set. */
 export function decisionContent(compared: Compared, { question, author, date }: DecisionWords): ReportContent {
-  const { title, records, left, removals, cautions, comparison, program } = compared
+  const { title, records, left, removals, cautions, alarms, comparison, program } = compared
   return decisionReport({
     ...{ title, question, author, date, comparison, records, left, removals, program },
-    cautions: cautions.map(({ sentence }) => sentence),
+    cautions: [...cautions.map(({ sentence }) => sentence), ...alarms],
     figures: decisionFigures(compared),
   })
 }

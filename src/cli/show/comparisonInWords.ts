@@ -34,9 +34,14 @@ export function comparisonInWords(compared: Compared, screen: Screen): string {
 }
 
 /** Verdicts, then what makes them doubtful, then what they rest on. */
-function saidSentences({ comparison: { sentences, differences }, cautions }: Compared): string[] {
+function saidSentences({ comparison: { sentences, differences }, cautions, alarms }: Compared): string[] {
   const verdicts = Math.max(1, differences.length)
-  return [...sentences.slice(0, verdicts), ...cautions.map(({ sentence }) => sentence), ...sentences.slice(verdicts)]
+  return [
+    ...sentences.slice(0, verdicts),
+    ...cautions.map(({ sentence }) => sentence),
+    ...alarms,
+    ...sentences.slice(verdicts),
+  ]
 }
 
 /** Every third speed of the grid, its ends too, as a table, and all of it as a small plot. */

@@ -78,6 +78,15 @@ test('the same bytes are the same record', async () => {
   expect(json.records[0].line.length).toBeGreaterThan(10)
 })
 
+test('asked twice to keep the same file, it is done once', async () => {
+  const { json } = await handIn('twice.csv', Buffer.concat([bytes, Buffer.from('\n\n')]))
+  const path = `/api/uploads/${json.upload}/keep`
+  const body = { setup, by: 'MK', why: '' }
+  const asked = await Promise.all([1, 2].map(() => server.ask(path, { method: 'POST', body })))
+  expect(asked[0].json.job).toBe(asked[1].json.job)
+  expect((await ended(server, asked[0].json.job)).done).toMatchObject({ known: false })
+})
+
 test('a wrong setup comes back with its lines, and nothing is kept', async () => {
   const { json } = await handIn('other.csv', Buffer.concat([bytes, Buffer.from('\n')]))
   const before = (await server.ask('/api/lab')).json.counts

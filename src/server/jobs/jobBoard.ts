@@ -46,6 +46,11 @@ export class JobBoard {
     return this.#pinned.get(id)?.job
   }
 
+  /** Id of the job that does this just now. */
+  running(what: string): string | undefined {
+    return [...this.#pinned.values()].find(({ job }) => job.state === 'running' && job.what === what)?.job.job
+  }
+
   /** Calls back with the job as it stands and at each change; gives what ends that. */
   listen(id: string, listener: JobListener): (() => void) | undefined {
     const pinned = this.#pinned.get(id)

@@ -2,7 +2,11 @@ import type { ServerDesk } from '../desk.ts'
 
 /** Keeps an upload as it was marked, as a job. When all is done the upload goes; where something stands in the way it stays. */
 export function beginKeeping({ uploads, pool, jobs, closing }: ServerDesk, id: string): string {
-  return jobs.begin('keep', async (progress, stop) => {
+  const what = `keep ${id}`
+  // Asked twice, it is done once.
+  const running = jobs.running(what)
+  if (running !== undefined) return running
+  return jobs.begin(what, async (progress, stop) => {
     const upload = uploads.get(id)
     if (!upload.ok) return { stopped: false, outcome: upload }
     const { name, keeping } = upload.value

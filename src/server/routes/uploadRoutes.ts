@@ -28,6 +28,8 @@ export function uploadRoutes(app: Hono, desk: ServerDesk): void {
   bind(app, routes.keep, async ({ params, body }) => {
     const upload = uploads.get(params.upload)
     if (!upload.ok) return upload
+    const running = desk.jobs.running(`keep ${params.upload}`)
+    if (running !== undefined) return done({ job: running })
     const marked = uploads.mark(params.upload, wordsOf(body, upload.value))
     return marked.ok ? done({ job: beginKeeping(desk, params.upload) }) : marked
   })

@@ -28,14 +28,23 @@ export function roundInWords(round: JudgedRound, screen: Screen): string {
   const table = textTable([
     { head: 'speed', unit: 'mm/s', align: 'point', cells: cells(({ slidingSpeed }) => number(1000 * slidingSpeed)) },
     { head: 'mean', unit: '', align: 'point', cells: cells(({ precision }) => number(precision.mean)) },
+    { head: 'robust', unit: '', align: 'point', cells: cells(({ robust }) => number(robust.means.mean)) },
     { head: 's_r', unit: '%', align: 'point', cells: share(({ precision }) => precision.repeatability) },
+    {
+      head: 'robust',
+      unit: '%',
+      align: 'point',
+      cells: cells(({ robust, precision }) =>
+        robust.repeatability === null ? '' : ((100 * robust.repeatability) / precision.mean).toFixed(1),
+      ),
+    },
     { head: 's_L', unit: '%', align: 'point', cells: share(({ precision }) => precision.betweenLaboratories) },
     { head: 's_R', unit: '%', align: 'point', cells: share(({ precision }) => precision.reproducibility) },
     { head: 'r', unit: '%', align: 'point', cells: share(({ precision }) => precision.repeatabilityLimit) },
     { head: 'R', unit: '%', align: 'point', cells: share(({ precision }) => precision.reproducibilityLimit) },
   ])
   const legend =
-    's_r between results of one laboratory, s_L between laboratories beyond it, s_R of both together; two results of one laboratory seldom differ by more than r, of two by more than R (2.8 times).'
+    's_r between results of one laboratory, s_L between laboratories beyond it, s_R of both together; two results of one laboratory seldom differ by more than r, of two by more than R (2.8 times). Robust stand mean and s_r that far laboratories hardly move (ISO 5725-5).'
   return `${head}\n${out}\n${table}\n\n${wrap(legend, width)}\n\n${flags(round)}`
 }
 

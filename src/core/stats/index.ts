@@ -68,6 +68,7 @@ export {
 } from './propagate/propagateMonteCarlo.ts'
 export { type StandardInput, standardOf } from './propagate/standardOf.ts'
 export { type MeanRatio, ratioOfMeans } from './ratioOfMeans.ts'
+export { type RobustMean, robustDeviation, robustMean } from './round/robustRound.ts'
 export {
   consistencySignificance,
   type LaboratoryConsistency,

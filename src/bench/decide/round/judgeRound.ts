@@ -1,10 +1,14 @@
 import { curveThrough, speedGrid } from '../../../core/decide/index.ts'
 import {
   consistencySignificance,
+  type RobustMean,
   type RoundConsistency,
   type RoundPrecision,
+  robustDeviation,
+  robustMean,
   roundConsistency,
   roundPrecision,
+  summary,
 } from '../../../core/stats/index.ts'
 import {
   done,
@@ -32,6 +36,8 @@ export interface RoundSpeed {
   readonly slidingSpeed: MetrePerSecond
   readonly precision: RoundPrecision
   readonly consistency: RoundConsistency
+  /** Mean and deviation of the laboratories' means, and s_r, that far values hardly move (ISO 5725-5); null where cells are unlike. */
+  readonly robust: { readonly means: RobustMean; readonly repeatability: number | null }
 }
 
 /** A round over its speeds. Laboratories are flagged, never removed, but by a person with a reason. */
@@ -66,11 +72,27 @@ export function judgeRound({ words, at, without }: RoundArgs): Outcome<JudgedRou
       const cells = groups.map((group) =>
         group.map(({ points }) => Math.exp(curveThrough(points).lnFriction(slidingSpeed))),
       )
-      return { slidingSpeed, precision: roundPrecision(cells), consistency: roundConsistency(cells) }
+      return {
+        slidingSpeed,
+        precision: roundPrecision(cells),
+        consistency: roundConsistency(cells),
+        robust: robustOf(cells),
+      }
     }),
     without: out,
     significance: consistencySignificance,
   })
+}
+
+function robustOf(cells: readonly (readonly number[])[]): RoundSpeed['robust'] {
+  const sizes = new Set(cells.map((cell) => cell.length))
+  const [size] = sizes
+  const alike = sizes.size === 1 && size >= 2
+  const deviations = alike ? cells.map((cell) => summary(cell).standardDeviation) : []
+  return {
+    means: robustMean(cells.map((cell) => summary(cell).mean)),
+    repeatability: alike ? robustDeviation(deviations, size - 1) : null,
+  }
 }
 
 function speedsOf(curves: readonly RoundCurve[], at: readonly string[]): Outcome<readonly number[]> {

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { linearLeastSquares } from '../../../../src/core/numeric/index.ts'
 import {
   correlate,
   type Distribution,
@@ -143,4 +145,47 @@ test('coverage factor is that of t at the whole number below (JCGM 100:2008, G.4
   const found = propagateLinear({ inputs: [normal(1, 0.1, 4), normal(1, 0.1, 5)], evaluate: (x) => x[0] + x[1] })
   near(found.degreesOfFreedom, 4 / (1 / 4 + 1 / 5), 1e-9)
   near(found.coverageFactor, studentTQuantile(0.975, 8), 1e-12)
+})
+
+describe('calibration of a thermometer: a line through its corrections (JCGM 100:2008, H.3)', () => {
+  const { gumH3 } = JSON.parse(
+    readFileSync(new URL('../../../data/stats/rounds-and-charts.json', import.meta.url), 'utf8'),
+  )
+  const line = (t0: number) => {
+    const t: number[] = gumH3.t
+    const fit = linearLeastSquares([t.map(() => 1), t.map((one) => one - t0)], gumH3.b)
+    const variance = fit.residualSumOfSquares / fit.degreesOfFreedom
+    const u = (i: number): number => Math.sqrt(variance * fit.inverseGram[3 * i])
+    const r = fit.inverseGram[1] / Math.sqrt(fit.inverseGram[0] * fit.inverseGram[3])
+    return { fit, variance, r, y1: fit.coefficients[0], y2: fit.coefficients[1], u1: u(0), u2: u(1) }
+  }
+
+  test('about 20 °C: intercept, slope, correlation, and the correction at 30 °C', () => {
+    const { fit, variance, y1, y2, u1, u2, r } = line(20)
+    near(y1, -0.171204, 1e-5)
+    near(u1, 0.002878, 1e-6)
+    near(y2, 0.0021827, 1e-6)
+    near(u2, 0.00066794, 1e-7)
+    near(r, -0.9304, 1e-4)
+    near(Math.sqrt(variance), 0.0034976, 1e-6)
+    expect(fit.degreesOfFreedom).toBe(9)
+    const inputs = [normal(y1, u1, 9), normal(y2, u2, 9)]
+    const at30 = propagateLinear({
+      inputs,
+      evaluate: (x) => x[0] + 10 * x[1],
+      correlations: [{ first: 0, second: 1, coefficient: r }],
+    })
+    near(at30.estimate, -0.14938, 1e-5)
+    near(at30.standardUncertainty, 0.0041386, 1e-6)
+  })
+
+  test('about the mean of the temperatures both are uncorrelated', () => {
+    const t: number[] = gumH3.t
+    const t0 = t.reduce((a, b) => a + b, 0) / t.length
+    near(t0, 24.008455, 1e-6)
+    const { y1, u1, r } = line(t0)
+    near(y1, -0.162455, 1e-6)
+    near(u1, 0.0010546, 1e-7)
+    near(r, 0, 1e-9)
+  })
 })

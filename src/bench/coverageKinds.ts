@@ -47,6 +47,3 @@ export type CoverageKindName = keyof typeof coverageKinds
 
 /** The study of that name. */
 export const coverageKind = (name: CoverageKindName): CoverageKind => coverageKinds[name]
-
-/** All names, for a face that lets people choose. */
-export const coverageKindNames = Object.keys(coverageKinds) as readonly CoverageKindName[]

@@ -1,6 +1,6 @@
 export { type RegimeNames, type Sign, signsOf } from '../figure/index.ts'
 export { type CheckedSetup, checkSetup } from './checkSetup.ts'
-export { type CoverageKindName, coverageKindNames } from './coverageKinds.ts'
+export type { CoverageKindName } from './coverageKinds.ts'
 export { type CoverageStudy, coverageStudy, isHonest } from './coverageStudy.ts'
 export { drawCurve, fixtureInWords, regimeNames } from './drawCurve.ts'
 export { type FilledSetup, fillSetup } from './fillSetup.ts'

@@ -1,3 +1,4 @@
+// Long because one invented record must hold something of everything that a report shows.
 import type { Curve, Point, ReduceOptions, Reduction, Remark } from '../../src/core/terms/index.ts'
 import type { ReportFigure, ReportInput } from '../../src/report/index.ts'
 import { inventedSheet } from './runSheet/inventedSheet.ts'

@@ -1,3 +1,3 @@
 // What the verb needs and nothing more: every module that it loads takes time and memory.
 export { writeWhole } from '../writeWhole.ts'
-export { drawMaster, type MasterArgs, type MasterOfFiles, masterOfFiles, masterText } from './masterOfFiles.ts'
+export { drawMaster, type MasterOfFiles, masterOfFiles, masterText } from './masterOfFiles.ts'

@@ -3,7 +3,6 @@ export { writeWhole } from '../writeWhole.ts'
 export {
   drawTurnChange,
   drawTurnMap,
-  type TurnMapArgs,
   type TurnMapOfFile,
   turnMapOfFile,
   turnMapText,

@@ -1,4 +1,3 @@
 // What the verb needs and nothing more: every module that it loads takes time and memory.
 export { writeWhole } from '../writeWhole.ts'
-export type { TypedWear } from './typedWear.ts'
 export { drawWear, type WearOfFile, wearOfFile, wearText } from './wearOfFile.ts'

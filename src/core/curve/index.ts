@@ -6,14 +6,8 @@ export type { CurveMember, Evaluation, Reach } from './curveMember.ts'
 export type { CurvePoint } from './curvePoint.ts'
 export { type CurveFitOptions, fitCurve } from './fitCurve.ts'
 export { aicc, akaikeWeights, type Judged } from './informationCriterion.ts'
-export {
-  collapseSignificance,
-  type LiquidShift,
-  type MasterCurveFit,
-  type MasterLiquid,
-  type MasterPoint,
-  masterCurve,
-} from './master/masterCurve.ts'
+export { collapseSignificance, masterCurve } from './master/masterCurve.ts'
+export type { LiquidShift, MasterCurveFit, MasterLiquid, MasterPoint } from './master/masterCurveFit.ts'
 export type { StopRules } from './minimiser.ts'
 export type { ResidualProblem } from './residualProblem.ts'
 export { type FilmAxis, filmAxes, placeOnFilmAxis } from './series/filmAxis.ts'

@@ -25,6 +25,7 @@ export interface TurnDifference {
   readonly spot: TurnSpot | null
 }
 
+/** How early and late turns are compared. */
 export interface TurnDifferenceOptions {
   /** Places around the turn, 8 to 360. */
   readonly columns: number
@@ -35,6 +36,7 @@ export interface TurnDifferenceOptions {
   readonly levelling: 'shift' | 'scale'
 }
 
+/** See `TurnDifferenceOptions`. */
 export const turnDifferenceDefaults: TurnDifferenceOptions = {
   columns: 36,
   share: 1 / 3,

@@ -1,1 +1,1 @@
-export { type Profile, type ProfileProblemKind, readProfile } from './readProfile.ts'
+export { readProfile } from './readProfile.ts'

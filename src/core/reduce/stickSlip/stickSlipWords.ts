@@ -1,7 +1,7 @@
 import { printQuantity, printSteps } from '../../quantity/index.ts'
 import type { Remark } from '../../terms/index.ts'
-import type { RecordStickSlip } from './recordStickSlip.ts'
 import { type StepVibration, smallestSwing, type VibrationVerdict } from './stepVibration.ts'
+import type { RecordStickSlip } from './stickSlipAnswer.ts'
 
 /** Each verdict in a few words. */
 export const vibrationWords: Readonly<Record<VibrationVerdict, string>> = {

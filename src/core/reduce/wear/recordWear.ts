@@ -1,38 +1,17 @@
 import { type SphereOnFlat, specificWearRate } from '../../contact/index.ts'
 import { fixtureGeometry } from '../../fixture/index.ts'
-import type { Interval, MetrePerSecond, Remark, SharedSource } from '../../terms/index.ts'
+import type { Interval, MetrePerSecond } from '../../terms/index.ts'
 import { reduceDefaults } from '../defaults.ts'
 import type { ReducedChannels } from '../recordTurnMap.ts'
-import { type GapWear, gapWear } from './gapWear.ts'
-import { type MovedByWear, movedByWear } from './movedByWear.ts'
-import { type FinalScar, type PressureStep, pressureHistory } from './pressureHistory.ts'
+import { gapWear } from './gapWear.ts'
+import { movedByWear } from './movedByWear.ts'
+import { type FinalScar, pressureHistory } from './pressureHistory.ts'
 import { type ScarWear, scarWear, usualReadingUncertainty } from './scarWear.ts'
 import { type SlidHistory, slidHistory } from './slidHistory.ts'
 import { type TrackWear, trackWearOfSections, trackWearOfWidth } from './trackWear.ts'
+import type { RecordWear, WearRate } from './wearAnswer.ts'
 import { wearRemarks, wearSentences } from './wearWords.ts'
-import { endRadiusOf, type SunkWear, sunkWear, trackRadiusOf } from './wornBodies.ts'
-
-/** A specific wear rate in m³/(N·m) with its own interval, and what moves all rates of this rig together (relative, standard). */
-export interface WearRate {
-  readonly of: 'balls' | 'track' | 'gap'
-  readonly rate: Interval
-  readonly shared: Readonly<Partial<Record<SharedSource, number>>>
-}
-
-/** Wear of a record: what was lost, how fast, and what that did to the pressure. */
-export interface RecordWear {
-  readonly slid: SlidHistory
-  readonly balls: ScarWear | null
-  readonly track: TrackWear | null
-  readonly gap: (GapWear & { readonly asIfBalls: SunkWear }) | null
-  readonly rates: readonly WearRate[]
-  readonly pressure: readonly PressureStep[]
-  /** What the pressure rests on: scars that were read, or the gap as if the upper bodies alone had worn. */
-  readonly pressureFrom: 'scars' | 'gap' | null
-  readonly moved: MovedByWear
-  readonly sentences: readonly string[]
-  readonly remarks: readonly Remark[]
-}
+import { endRadiusOf, sunkWear, trackRadiusOf } from './wornBodies.ts'
 
 /**
  * Wear from what the setup says was found after the test (scars, profiles, track width) and from the gap. `sphere` is the fresh elastic contact;

@@ -1,7 +1,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { Interval, Remark, Setup } from '../../terms/index.ts'
 import { pressureLimit } from './movedByWear.ts'
-import type { RecordWear, WearRate } from './recordWear.ts'
+import type { RecordWear, WearRate } from './wearAnswer.ts'
 
 type Bare = Omit<RecordWear, 'sentences' | 'remarks'>
 
@@ -10,7 +10,7 @@ const pressure = (value: number): string => printQuantity(value, 'pressure', { d
 const percent = (value: number): string => printQuantity(value, 'ratio', { digits: 2 })
 
 /** A small volume or rate with an exponent: `6.14e-4 mm³`. */
-export const small = (value: number, unit: string): string =>
+const small = (value: number, unit: string): string =>
   `${value !== 0 && Math.abs(value) < 1e-2 ? value.toExponential(2) : Number(value.toPrecision(3))} ${unit}`
 
 /** m³ in mm³ with its interval. */

@@ -77,7 +77,7 @@ function memberMarks(
 }
 
 /** What a member is called: its load or its temperature. */
-export const memberWords = ({ axialForce, temperature, name }: SeriesMember, axis: Series['axis']): string =>
+const memberWords = ({ axialForce, temperature, name }: SeriesMember, axis: Series['axis']): string =>
   axis === 'load'
     ? printQuantity(axialForce, 'force', { digits: 3 })
     : temperature === null

@@ -41,7 +41,7 @@ export async function forEachFile<T>(
 }
 
 /** NAME.setup.yaml beside NAME.csv, where there is one. */
-export function setupBeside(file: string): string | undefined {
+function setupBeside(file: string): string | undefined {
   const beside = `${file.replace(/\.[^./\\]*$/, '')}.setup.yaml`
   return existsSync(beside) ? beside : undefined
 }

@@ -121,7 +121,11 @@ function speedRemark(result: StepResult, { options }: PointContext): Remark | un
   const target = Math.abs(result.rows.step.target)
   return speedNotReached(
     // A step that stands most of the time has no speed to take a share of: its own fastest stands in.
-    { settled: result.settled, step: result.rows.step.number, spread: high > low ? (high - low) / (target || high) : 0 },
+    {
+      settled: result.settled,
+      step: result.rows.step.number,
+      spread: high > low ? (high - low) / (target || high) : 0,
+    },
     options.settleTolerance,
   )
 }

@@ -26,7 +26,7 @@ export interface WeibullFit {
 }
 
 /** Fewest failures that fix two parameters. */
-export const fewestFailures = 2
+const fewestFailures = 2
 
 /** Shapes beyond these are not believed to be a life. */
 const shapes = { least: 1e-3, most: 1e4 } as const

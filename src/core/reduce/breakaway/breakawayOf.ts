@@ -17,6 +17,7 @@ export interface BreakawayOptions {
   readonly motion: number
 }
 
+/** Ten micrometres of sliding. */
 export const breakawayDefaults: BreakawayOptions = { motion: 10e-6 }
 
 /** Rows of a start that are kept for pictures. */

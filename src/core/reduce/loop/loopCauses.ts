@@ -2,7 +2,7 @@
 import { printQuantity } from '../../quantity/index.ts'
 import type { LoopCauseFound, Reduction, Setup } from '../../terms/index.ts'
 import { partialTurnShare } from '../remarks/underOneTurn.ts'
-import type { PairSeen } from './loopOf.ts'
+import type { PairSeen } from './pairSeen.ts'
 import { explainedBy, fadingShape, relative, slopesOf } from './patterns.ts'
 
 /** What the causes are judged from. */

@@ -4,6 +4,7 @@ import type { Bounded, Channels, Loop, LoopPair, Outcome, Reduction, Remark, Set
 import { done, failed } from '../../terms/index.ts'
 import { type Branch, branchesOf, type LoopPoint, sameSpeed } from './branches.ts'
 import { loopCausesOf } from './loopCauses.ts'
+import type { PairSeen } from './pairSeen.ts'
 
 /** What may be chosen about a loop. */
 export interface LoopOptions {
@@ -13,19 +14,6 @@ export interface LoopOptions {
 
 /** Common practice, no source: half of the ten per cent that are the usual smallest difference of interest. */
 export const loopDefaults: LoopOptions = { margin: 0.05 }
-
-/** What two points at one speed say of each other, before it is told. */
-export interface PairSeen {
-  readonly up: LoopPoint
-  readonly down: LoopPoint
-  readonly speed: number
-  readonly difference: number
-  /** Own standard uncertainty of the difference and its degrees of freedom. */
-  readonly own: number
-  readonly freedom: number
-  /** What up and down share and that does not cancel. */
-  readonly shared: number
-}
 
 /** Up against down, point by point and as a whole, and why they differ. */
 export function loopOf(

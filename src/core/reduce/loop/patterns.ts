@@ -1,4 +1,4 @@
-import type { PairSeen } from './loopOf.ts'
+import type { PairSeen } from './pairSeen.ts'
 
 /** How well a shape along the speeds explains the loop: share of its weighted squares, 0 to 1, and the factor that fits. */
 export interface Explained {

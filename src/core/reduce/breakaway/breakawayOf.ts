@@ -55,6 +55,8 @@ export function breakawayOf(
 }
 
 function startOf(rows: StartRows, setup: Setup, options: BreakawayOptions): Start | undefined {
+  // A start with the bodies apart, as in a blank, has no friction to break.
+  if (!(forceOf(rows, rows.time.length).mean > 0)) return undefined
   return rows.kind === 'torqueRamp'
     ? rampStartOf(rows, setup, rampStart(rows, options.motion / rows.geometry.lever))
     : speedStartOf(rows, setup, options)

@@ -187,10 +187,10 @@ export function ruleInWords(rule: DecisionRule): string {
   const percent = (share: number): string => printQuantity(share, 'ratio', { digits: 3, unit: '%' })
   switch (rule.kind) {
     case 'simple':
-      return 'simple acceptance: the value decides, and the risk of a wrong verdict near the limit is up to 50 % (ILAC-G8:09/2019, 4.2.1)'
+      return 'simple acceptance: the value decides, and the risk of a wrong verdict near the limit is up to 50 % (ILAC-G8:09/2019)'
     case 'guarded':
-      return `guard band w = ${rule.factor === 1 ? '' : `${rule.factor} `}U at ${percent(rule.coverage)} on both sides of the limit; between them nobody can tell (ILAC-G8:09/2019, 4.2.2; JCGM 106:2012, 8.3)`
+      return `guard band w = ${rule.factor === 1 ? '' : `${rule.factor} `}U at ${percent(rule.coverage)} on both sides of the limit; between them nobody can tell (ILAC-G8:09/2019; JCGM 106:2012)`
     case 'risk':
-      return `a verdict where the probability of its being wrong is at most ${percent(rule.mostRisk)}; otherwise nobody can tell (JCGM 106:2012, 7 and 8)`
+      return `a verdict where the probability of its being wrong is at most ${percent(rule.mostRisk)}; otherwise nobody can tell (JCGM 106:2012)`
   }
 }

@@ -1,6 +1,6 @@
 /**
  * How a verdict is drawn from a value and its uncertainty; whoever uses the verdict chooses (ILAC-G8:09/2019, clause 4; JCGM
- * 106:2012, clause 8).
+ * 106:2012, clause 8; clauses from memory).
  *
  * `simple`: the value itself decides, and the risk is shared. `guarded`: pass only within limits moved inwards by w = factor·U, fail only
  * beyond limits moved outwards by as much, between them nobody can tell; factor 1 is w = U. `risk`: pass where the probability

@@ -5,6 +5,7 @@ import {
   chosenSamples,
   compareSamples,
   decisionFrom,
+  marginAsked,
   type Replicate,
 } from '../../core/decide/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem, type Progress } from '../../core/terms/index.ts'
@@ -50,7 +51,10 @@ export async function compareKept(
   const paper = await lab.paper({ subject: 'study', subjectId: study, kind: 'decision' })
   if (!paper.ok) return paper
   const decision = decisionFrom(paper.value?.content)
+  const question = await lab.paper({ subject: 'study', subjectId: study, kind: 'question' })
+  if (!question.ok) return question
   const kept = askOf(decision)
+  const asked = decision.scale === 'ratio' ? marginAsked(question.value?.content) : undefined
   const { title, systems } = gathered.value
   if (gathered.value.replicates.length === 0) return failed(nothingThere(study))
   const { replicates, aside } = chosenSamples(gathered.value.replicates, samples ?? decision.samples)
@@ -63,7 +67,12 @@ export async function compareKept(
   // A record that has left the study since takes its removal with it.
   const known = (kept.removals ?? []).filter(({ record }) => records.some((one) => one.record === record))
   const removals = [...known, ...named(ask.removals ?? [], records)]
-  const together = { ...kept, ...ask, options: { ...kept.options, ...ask.options }, removals }
+  const together = {
+    ...kept,
+    ...ask,
+    options: { ...(asked === undefined ? {} : { margin: asked }), ...kept.options, ...ask.options },
+    removals,
+  }
   const watches = await rigWatches(lab)
   if (!watches.ok) return watches
   const comparison = compareSamples(replicates, together)

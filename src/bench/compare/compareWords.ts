@@ -1,4 +1,4 @@
-import type { CompareAsk, CompareOptions } from '../../core/decide/index.ts'
+import { type CompareAsk, type CompareOptions, usualDifference } from '../../core/decide/index.ts'
 import { parseQuantity } from '../../core/quantity/index.ts'
 import { done, failed, type Outcome, type Problem, type Removal } from '../../core/terms/index.ts'
 
@@ -26,7 +26,7 @@ export function compareAsk(words: CompareWords): Outcome<CompareAsk> {
     return undefined
   }
   const options: Partial<CompareOptions> = {
-    ...(words.difference === true ? { scale: 'difference', margin: 0.02 } : {}),
+    ...(words.difference === true ? { scale: 'difference', margin: usualDifference } : {}),
     ...(words.separate === true ? { scatter: 'separate' } : {}),
     ...(words.draws === undefined ? {} : { draws: words.draws }),
     ...(words.seed === undefined ? {} : { seed: words.seed }),

@@ -8,7 +8,7 @@ export {
 } from './comparability.ts'
 export { type CompareAsk, compareSamples } from './compareSamples.ts'
 export { type CompareOptions, compareDefaults } from './decideDefaults.ts'
-export { askOf, type DecisionPaper, decisionFrom, plainDecision } from './decisionPaper.ts'
+export { askOf, type DecisionPaper, decisionFrom, plainDecision, usualDifference } from './decisionPaper.ts'
 export { type HeldNumber, type HeldSetting, heldNumbers } from './heldNumbers.ts'
 export {
   type LimitAnswer,
@@ -18,6 +18,7 @@ export {
   limitOverSpeed,
   ruleInWords,
 } from './limitOverSpeed.ts'
+export { marginAsked } from './marginAsked.ts'
 export type { Replicate, ReplicateBlocks, ReplicatePoint } from './replicate.ts'
 export { type CurveOverSpeed, curveThrough } from './replicateCurve.ts'
 export { type HistoryAsk, type HistoryDesign, type ScatterHistory, scatterHistory } from './scatterHistory.ts'

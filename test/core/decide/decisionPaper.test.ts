@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { askOf, chosenSamples, decisionFrom, plainDecision } from '../../../src/core/decide/index.ts'
+import { askOf, chosenSamples, decisionFrom, marginAsked, plainDecision } from '../../../src/core/decide/index.ts'
 import { replicate, replicates } from './replicates.ts'
 
 describe('which samples are compared', () => {
@@ -32,7 +32,21 @@ test('a paper of decision is read as far as it is one', () => {
     ...{ removals: [removal], samples: ['A'] },
   })
   expect(askOf(read)).toEqual({
-    options: { scale: 'difference', scatter: 'pooled' },
+    options: { scale: 'difference', scatter: 'pooled', margin: 0.02 },
     ...{ at: [0.01], rankAt: 0.1, removals: [removal] },
   })
+})
+
+test('the margin that the question names; nothing where it names none that can be read', () => {
+  expect(marginAsked({ deciding: { margin: '15 %' } })).toBeCloseTo(0.15, 12)
+  for (const content of [
+    null,
+    7,
+    {},
+    { deciding: null },
+    { deciding: { margin: 'wide' } },
+    { deciding: { margin: '0 %' } },
+  ]) {
+    expect(marginAsked(content)).toBeUndefined()
+  }
 })

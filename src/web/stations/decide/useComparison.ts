@@ -6,14 +6,15 @@ import {
   compareSamples,
   type DecisionPaper,
   decisionFrom,
+  marginAsked,
   type Replicate,
+  usualDifference,
 } from '../../../core/decide/index.ts'
-import { parseQuantity } from '../../../core/quantity/index.ts'
 import type { Comparison, Problem } from '../../../core/terms/index.ts'
 import type { ReplicatesAnswer } from '../../../server/contract/index.ts'
 import { type Kept, useKept } from '../../api/kept.ts'
 import { type PaperHold, studyPaper, usePaper } from '../../api/usePaper.ts'
-import { flatPaper, type QuestionPaper } from '../../question/questionPaper.ts'
+import type { QuestionPaper } from '../../question/questionPaper.ts'
 
 /** A study's samples held against each other, as far as they are here, and the paper that says how. */
 export interface ComparisonHold {
@@ -39,7 +40,7 @@ export function useComparison(
   const gathered = useKept<ReplicatesAnswer>(`/api/studies/${encodeURIComponent(study)}/replicates`)
   const paper = usePaper<DecisionPaper>(studyPaper(study, 'decision'))
   const decision = useMemo(() => decisionFrom(paper.content), [paper.content])
-  const usual = decision.scale === 'difference' ? 0.02 : (marginOf(question) ?? compareDefaults.margin)
+  const usual = decision.scale === 'difference' ? usualDifference : (marginAsked(question) ?? compareDefaults.margin)
   const margin = preview ?? decision.margin ?? usual
   const draws = preview === undefined ? compareDefaults.draws : quickDraws
   const outcome = useMemo(
@@ -64,11 +65,4 @@ function compared(
   // A record that has left the study since, or whose sample is left aside, takes its removal with it.
   const removals = decision.removals.filter(({ record }) => all.some((one) => one.record === record))
   return compareSamples(all, { ...ask, removals, options: { ...ask.options, ...said } })
-}
-
-/** The margin that the question named. */
-function marginOf(question: QuestionPaper | null): number | undefined {
-  const text = flatPaper(question).get('deciding.margin')
-  const read = text === undefined ? undefined : parseQuantity(text, 'ratio')
-  return read?.ok === true && read.value > 0 ? read.value : undefined
 }

@@ -19,7 +19,7 @@ export interface SlidingBlocks {
   readonly axialForce: Float64Array
   readonly gap: Float64Array | null
   readonly temperature: Float64Array | null
-  /** Block means of cos and sin of the turn angle times friction, for what comes back with the turns; none below two turns. */
+  /** Block means of cos and sin of the turn angle times the friction around, for what comes back with the turns; none below two turns. */
   readonly turn: readonly Float64Array[]
   readonly turns: number
   readonly slidingSpeed: number
@@ -78,6 +78,7 @@ export function slidingBlocks(
   const meanForce = means(force)
   const friction = means(torque).map((m, i) => (sense * m) / (meanForce[i] * geometry.loadFactor * geometry.lever))
   const turns = Math.abs(path[path.length - 1] - path[begin]) / geometry.pathPerTurn
+  const level = smoothed(friction, Math.ceil(count / Math.max(1, turns)) + 1)
   return {
     steps: steps.map(({ number }) => number),
     rowsPerBlock,
@@ -89,7 +90,7 @@ export function slidingBlocks(
     gap: signals.gap === null ? null : means(signals.gap),
     temperature: signals.temperature === null ? null : means(signals.temperature),
     // What comes back with the turns is a share of friction, and grows with it where a coating fails.
-    turn: turnColumns(signals.angle, { ...at, turns, geometry }).map((column) => column.map((c, i) => c * friction[i])),
+    turn: turnColumns(signals.angle, { ...at, turns, geometry }).map((column) => column.map((c, i) => c * level[i])),
     turns,
     slidingSpeed: Math.abs(steps[0].target) * geometry.lever,
     lever: geometry.lever,
@@ -126,6 +127,14 @@ function longestHold(steps: readonly Step[], tolerance: number): readonly Step[]
     if (run.length > 0 && (best === undefined || rowsOf(run) > rowsOf(best))) best = run
   }
   return best
+}
+
+/** Mean over a turn's worth of blocks on either side, so that the ripple itself is not in it. */
+function smoothed(values: Float64Array, half: number): Float64Array {
+  return values.map((_, i) => {
+    const near = values.subarray(Math.max(0, i - half), i + half + 1)
+    return near.reduce((sum, value) => sum + value, 0) / near.length
+  })
 }
 
 /** First row at which so far was slid; the number of rows where it never was. */

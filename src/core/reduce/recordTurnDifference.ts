@@ -32,7 +32,7 @@ export function recordTurnDifference(
   const span = turnSpan(pieces())
   const levelling = quantity === 'friction' ? 'scale' : 'shift'
   const usual = { columns: placesFor(part, span), levelling } as const
-  const dense = samplesPerTurn(part, span) >= 2 * fewestPlaces
+  const dense = samplesPerTurn(part, span) >= 2 * fewestPlaces || rowsOf(part) >= 90 * fewestPlaces
   const difference = span === undefined || !dense ? undefined : turnDifference(pieces, span, { ...usual, ...options })
   if (difference === undefined) {
     const sentence =
@@ -66,11 +66,14 @@ function atOneSpeed(steps: readonly Step[]): readonly Step[] {
 
 const fewestPlaces = 8
 
-/** Mean number of rows in a turn; 0 without one. */
-function samplesPerTurn({ reduction }: ReducedChannels, span: TurnSpan | undefined): number {
+/** Mean number of rows in a turn; 0 without one. Few are made up for by many turns. */
+function samplesPerTurn(part: ReducedChannels, span: TurnSpan | undefined): number {
   if (span === undefined) return 0
-  return reduction.steps.reduce((sum, { from, to }) => sum + to - from, 0) / (span.to - span.from)
+  return rowsOf(part) / (span.to - span.from)
 }
+
+const rowsOf = ({ reduction }: ReducedChannels): number =>
+  reduction.steps.reduce((sum, { from, to }) => sum + to - from, 0)
 
 /** As many places as there are pairs of samples in a turn, 8 to 36. */
 const placesFor = (part: ReducedChannels, span: TurnSpan | undefined): number =>

@@ -1,4 +1,4 @@
-import { median, randomFrom } from '../numeric/index.ts'
+import { median } from '../numeric/index.ts'
 import type { Radian, Ratio } from '../terms/index.ts'
 import { batchesOf, columnMeans, turnBand } from './turnBand.ts'
 import type { TurnRows, TurnSpan } from './turnMap.ts'
@@ -31,7 +31,6 @@ export interface TurnDifferenceOptions {
   readonly columns: number
   /** Share of all turns that counts as early, and as late. */
   readonly share: Ratio
-  readonly seed: number
   /** What changes everywhere shifts a row or scales it. Friction scales, and a ripple with it. */
   readonly levelling: 'shift' | 'scale'
 }
@@ -40,7 +39,6 @@ export interface TurnDifferenceOptions {
 export const turnDifferenceDefaults: TurnDifferenceOptions = {
   columns: 36,
   share: 1 / 3,
-  seed: 1,
   levelling: 'shift',
 }
 
@@ -54,7 +52,7 @@ const fewestPlaces = 0.6
 /**
  * Late turns less early ones, place by place. Turns are first brought to one level (see `turnRowsLevelled`), so that what changes everywhere
  * (running-in, heating) stays apart from what changes at one place. Rows are averaged into up to ten batches a side; the band
- * is Welch's with a factor for all places together from multiplier draws. Undefined with fewer than three rows on a
+ * is Welch's, at Šidák's level for all places together. Undefined with fewer than three rows on a
  * side, or where too few places were met.
  */
 export function turnDifference(
@@ -62,7 +60,7 @@ export function turnDifference(
   span: TurnSpan,
   options: Partial<TurnDifferenceOptions> = {},
 ): TurnDifference | undefined {
-  const { columns, share, seed, levelling } = { ...turnDifferenceDefaults, ...options }
+  const { columns, share, levelling } = { ...turnDifferenceDefaults, ...options }
   if (!(Number.isInteger(columns) && columns >= 8 && columns <= 360)) {
     throw new RangeError(`columns must be a whole number from 8 to 360, got ${columns}`)
   }
@@ -78,7 +76,7 @@ export function turnDifference(
   const scale = levelling === 'scale' ? mean(profile) : 1
   const levelled = even.map((row) => row.map((value) => scale * value))
   const sides = [levelled.slice(0, take), levelled.slice(rows - take)].map((side) => batchesOf(side, columns))
-  const band = turnBand(sides, columns, randomFrom(seed, 77))
+  const band = turnBand(sides, columns)
   const seen = band.high.filter((value) => !Number.isNaN(value)).length
   if (seen < fewestPlaces * columns) return undefined
   const late = columnMeans(raw.slice(rows - take), columns)

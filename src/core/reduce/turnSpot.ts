@@ -89,25 +89,42 @@ function onsetOf(course: TurnSpot['course']): Interval | null {
   if (!((flat - best.squares) / 2 > (best.squares / freedom) * fisherFQuantile(0.95, [2, freedom]))) {
     return null
   }
-  const limit = best.squares * (1 + fisherFQuantile(0.95, [1, freedom]) / freedom)
+  // Neighbouring turns that lean the same way count for less.
+  const limit = best.squares * (1 + (memory(course, best.at) * fisherFQuantile(0.95, [1, freedom])) / freedom)
   const held = fits.filter(({ squares }) => squares <= limit).map(({ at }) => at)
   const spacing = (course[count - 1].turn - course[0].turn) / (count - 1)
   return { value: best.at, low: Math.min(...held) - spacing / 2, high: Math.max(...held) + spacing / 2 }
 }
 
+/** (1 + ρ)/(1 − ρ) of what a broken line leaves over; 1 without memory. */
+function memory(course: TurnSpot['course'], at: number): number {
+  const left = leftOver(course, at)
+  let same = 0
+  let next = 0
+  for (let i = 0; i < left.length; i++) {
+    same += left[i] ** 2
+    if (i > 0) next += left[i] * left[i - 1]
+  }
+  // Fitting three numbers makes neighbours look less alike than they are.
+  const correlation = Math.min(0.9, Math.max(0, next / same + 3 / left.length))
+  return (1 + correlation) / (1 - correlation)
+}
+
 /** Least squares of a + b·max(0, turn − at). */
-function brokenLine(course: TurnSpot['course'], at: number): number {
+const brokenLine = (course: TurnSpot['course'], at: number): number =>
+  leftOver(course, at).reduce((sum, one) => sum + one ** 2, 0)
+
+function leftOver(course: TurnSpot['course'], at: number): readonly number[] {
   const count = course.length
   const x = course.map(({ turn: place }) => Math.max(0, place - at))
   const meanX = x.reduce((a, b) => a + b, 0) / count
   const meanY = course.reduce((sum, { change }) => sum + change, 0) / count
   let xx = 0
   let xy = 0
-  let yy = 0
   for (let i = 0; i < count; i++) {
     xx += (x[i] - meanX) ** 2
     xy += (x[i] - meanX) * (course[i].change - meanY)
-    yy += (course[i].change - meanY) ** 2
   }
-  return xx > 0 ? yy - xy ** 2 / xx : yy
+  const slope = xx > 0 ? xy / xx : 0
+  return course.map(({ change }, i) => change - meanY - slope * (x[i] - meanX))
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { randomFrom } from '../../../../src/core/numeric/index.ts'
 import {
@@ -72,7 +73,7 @@ describe('verdicts', () => {
     expect(judged.wrong).toBeGreaterThan(0.49)
   })
 
-  test('w = U leaves at most 2.5 % to one limit (ILAC-G8:09/2019, table 1: under 2.5 % risk)', () => {
+  test('w = U leaves at most 2.5 % to one limit (ILAC-G8:09/2019, table 1: under 2.5 % risk; from memory)', () => {
     const { verdict, wrong, passGuard } = judgeLimit(at(0.1 - 1.96 * 0.005), { tolerance: upper, rule: usualRule })
     expect(verdict).toBe('pass')
     near(wrong ?? 1, 0.025, 1e-4)
@@ -187,4 +188,19 @@ describe('risk over all items', () => {
       near(share, want[name], 4 * Math.sqrt(want[name] / items))
     }
   })
+})
+
+test('more friction never makes a verdict better, more uncertainty never makes one surer', () => {
+  const order = { pass: 0, cannotTell: 1, fail: 2 } as const
+  const rule = fc.constantFrom(usualRule, { kind: 'simple' } as const, { kind: 'risk', mostRisk: 0.05 } as const)
+  const number = fc.double({ min: 0.001, max: 1, noNaN: true })
+  fc.assert(
+    fc.property(rule, fc.tuple(number, number, number), (one, [value, more, u]) => {
+      const setting = { tolerance: { lower: null, upper: 0.5 }, rule: one }
+      const judge = (at: number, standardUncertainty: number) =>
+        judgeLimit({ value: at, standardUncertainty }, setting).verdict
+      expect(order[judge(value + more, u)]).toBeGreaterThanOrEqual(order[judge(value, u)])
+      if (judge(value, 2 * u) !== 'cannotTell') expect(judge(value, u)).toBe(judge(value, 2 * u))
+    }),
+  )
 })

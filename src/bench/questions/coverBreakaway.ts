@@ -34,13 +34,19 @@ export function coverBreakaway(seed: number, index: number): CoverageMark[] {
     ...marks,
     mark(growth, run.friction.slope, ageing?.slope),
     mark(level, run.friction.level, ageing?.level),
-    mark(ageingTime, run.friction.time, ageing?.time),
+    openMark(ageingTime, run.friction.time, ageing?.time),
   ]
 }
 
 const mark = (group: string, truth: number, found: Bounded | null | undefined): CoverageMark => ({
   group,
   inside: found == null || found.low === null || found.high === null ? null : found.low <= truth && truth <= found.high,
+})
+
+/** An open end reaches as far as it likes: which intervals close depends on the data, so those that do not count too. */
+const openMark = (group: string, truth: number, found: Bounded | null | undefined): CoverageMark => ({
+  group,
+  inside: found == null ? null : (found.low ?? 0) <= truth && truth <= (found.high ?? Number.POSITIVE_INFINITY),
 })
 
 /**

@@ -133,7 +133,7 @@ function sentencesOf({
 }
 
 const short = (value: number): string => (value < 0.001 ? 'under 0.001' : String(Number(value.toPrecision(2))))
-const signed = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−')
+const signed = (value: number): string => String(Number(value.toPrecision(4))).replace('-', '−')
 
 const span = ({ low, high }: Bounded, print: (value: number) => string): string =>
   low === null || high === null ? 'no interval from two records' : `95 % from ${print(low)} to ${print(high)}`

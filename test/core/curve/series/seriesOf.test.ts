@@ -38,7 +38,7 @@ describe('load', () => {
     expect(overall?.high).toBeGreaterThan(1 / 3)
     expect(atSpeeds).toHaveLength(3)
     expect(sentences.join(' ')).toContain(
-      'a = 0.333, a smooth elastic sphere with constant interfacial shear stress, agrees',
+      'a = 0.3333, a smooth elastic sphere with constant interfacial shear stress, agrees',
     )
     expect(sentences.join(' ')).toContain('Amontons), does not agree')
     // What a record does to all its speeds alike says nothing about a change with speed.

@@ -22,6 +22,8 @@ export default defineConfig({
           exclude: ['test/{core,figure,store}/**'],
           setupFiles: [everywhere],
           testTimeout: 30_000,
+          // A busy machine takes its time; what is waited for comes all the same.
+          expect: { poll: { timeout: 10_000 } },
         },
       },
       {

@@ -25,8 +25,8 @@ export interface PaperServer {
   readonly address: string
   /** The question as it is kept now. */
   question(study: string): KeptPaper | undefined
-  /** Somebody else keeps a version. */
-  keep(study: string, content: unknown, by: string): void
+  /** AB at another desk keeps a version; `unheard` where no event tells of it in time. */
+  keep(study: string, content: unknown, how?: 'unheard'): void
   stop(): Promise<void>
   start(): Promise<void>
 }
@@ -48,14 +48,18 @@ export async function paperServer(): Promise<PaperServer> {
   const versions = new Map<string, KeptPaper[]>()
   const listeners = new Set<ServerResponse>()
   const lacquer = parse(readFileSync(join(root, 'examples/lacquer/question.yaml'), 'utf8'))
-  const keep = (study: string, content: unknown, { by, why }: Pick<KeptPaper, 'by' | 'why'>): KeptPaper => {
+  const keep = (
+    study: string,
+    content: unknown,
+    { by, why, heard = true }: Pick<KeptPaper, 'by' | 'why'> & { readonly heard?: boolean },
+  ): KeptPaper => {
     const before = versions.get(study) ?? []
     const version = before.length + 1
     const place = { subject: 'study', subjectId: study, kind: 'question', name: '' } as const
     const paper = { ...place, version, supersedes: version > 1 ? version - 1 : null, content, by, why, at }
     versions.set(study, [...before, paper])
     const told = { number: version, kind: 'paper', id: 'question', study, record: null, version, by }
-    for (const listener of listeners) listener.write(`event: changed\ndata: ${JSON.stringify(told)}\n\n`)
+    for (const listener of heard ? listeners : []) listener.write(`event: changed\ndata: ${JSON.stringify(told)}\n\n`)
     return paper
   }
   const files = await pageFiles()
@@ -119,7 +123,8 @@ export async function paperServer(): Promise<PaperServer> {
   return {
     address: `http://127.0.0.1:${port}`,
     question: (study) => versions.get(study)?.at(-1),
-    keep: (study, content, by) => void keep(study, content, { by, why: 'at another desk' }),
+    keep: (study, content, how) =>
+      void keep(study, content, { by: 'AB', why: 'at another desk', heard: how !== 'unheard' }),
     start,
     stop,
   }

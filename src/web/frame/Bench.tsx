@@ -1,5 +1,6 @@
 import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react'
 import { useKept } from '../api/kept.ts'
+import { patiently } from '../api/patiently.ts'
 import type { LabView } from '../api/study.ts'
 import { usualWriter } from '../api/writer.ts'
 import { useKeys } from '../work/keys.ts'
@@ -12,12 +13,12 @@ import { StudyFrame } from './StudyFrame.tsx'
 import { UndoLine } from './UndoLine.tsx'
 import { Waiting } from './Waiting.tsx'
 
-const loadKeys = () => import('./KeyList.tsx')
-const loadFind = () => import('../find/Find.tsx')
+const loadKeys = patiently(() => import('./KeyList.tsx'))
+const loadFind = patiently(() => import('../find/Find.tsx'))
 const KeyList = lazy(loadKeys)
 const Find = lazy(loadFind)
-const Glossary = lazy(() => import('../glossary/Glossary.tsx'))
-const Guide = lazy(() => import('../guide/Guide.tsx'))
+const Glossary = lazy(patiently(() => import('../glossary/Glossary.tsx')))
+const Guide = lazy(patiently(() => import('../guide/Guide.tsx')))
 
 /** The whole page: the study or the list of studies, and what lies over either. */
 export function Bench(): ReactNode {

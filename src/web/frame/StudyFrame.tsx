@@ -1,5 +1,6 @@
 import { type ComponentType, lazy, type ReactNode, Suspense, useEffect } from 'react'
 import { useKept } from '../api/kept.ts'
+import { patiently } from '../api/patiently.ts'
 import type { StudyView } from '../api/study.ts'
 import { studyPaper, usePaper } from '../api/usePaper.ts'
 import { type QuestionPaper, titleOf } from '../question/questionPaper.ts'
@@ -18,12 +19,12 @@ type StationModule = { readonly default: ComponentType<StationProps> }
 
 /** Each station is one folder, loaded when somebody goes there. */
 const loaders: Readonly<Record<StationName, () => Promise<StationModule>>> = {
-  ask: () => import('../stations/ask/index.tsx'),
-  plan: () => import('../stations/plan/index.tsx'),
-  'rig-up': () => import('../stations/rig-up/index.tsx'),
-  read: () => import('../stations/read/index.tsx'),
-  decide: () => import('../stations/decide/index.tsx'),
-  report: () => import('../stations/report/index.tsx'),
+  ask: patiently(() => import('../stations/ask/index.tsx')),
+  plan: patiently(() => import('../stations/plan/index.tsx')),
+  'rig-up': patiently(() => import('../stations/rig-up/index.tsx')),
+  read: patiently(() => import('../stations/read/index.tsx')),
+  decide: patiently(() => import('../stations/decide/index.tsx')),
+  report: patiently(() => import('../stations/report/index.tsx')),
 }
 const stations: Readonly<Record<StationName, ComponentType<StationProps>>> = {
   ask: lazy(loaders.ask),
@@ -33,7 +34,7 @@ const stations: Readonly<Record<StationName, ComponentType<StationProps>>> = {
   decide: lazy(loaders.decide),
   report: lazy(loaders.report),
 }
-const LabDrawer = lazy(() => import('../stations/lab/index.tsx'))
+const LabDrawer = lazy(patiently(() => import('../stations/lab/index.tsx')))
 
 interface StudyFrameProps {
   readonly study: string

@@ -25,11 +25,11 @@ export function QuestionQuantity({ hold, path, filled, least, most, spell, refus
   const text = hold.text(path)
   const value = hold.value(path) ?? filled
   const range = { least: (least ?? key.least) / scale, most: (most ?? key.most) / scale }
+  const asTyped = text === undefined ? undefined : quantityAt(path, text)
   // Whoever confirms a value keeps it as it was typed.
   const change = (next: number, typed?: string): void =>
-    hold.set(path, next * scale, typed ?? (next * scale === value ? text : undefined))
+    hold.set(path, next * scale, typed ?? (asTyped?.ok === true && next * scale === asTyped.value ? text : undefined))
   if (value === undefined) return <UnsaidQuantity name={name} dimension={dimension} {...range} change={change} />
-  const asTyped = text === undefined ? undefined : quantityAt(path, text)
   const same = asTyped?.ok === true && asTyped.value === value
   const preview = even === undefined || dimension !== 'count'
   return (

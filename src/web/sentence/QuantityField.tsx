@@ -17,7 +17,9 @@ type Read = { readonly ok: true; readonly value: number } | { readonly ok: false
 /** The open quantity: text with a unit as people write it, its range below, and the reason where it is refused. */
 export function QuantityField(props: QuantityFieldProps): ReactNode {
   const { name, value, least, most, print, how, change, leave, preview } = props
-  const [text, setText] = useState(props.start ?? print(value))
+  // While somebody types, the value follows as a preview: what stood there before is kept here.
+  const [before] = useState({ value, text: print(value) })
+  const [text, setText] = useState(props.start ?? before.text)
   const [reason, setReason] = useState<string>()
   const over = useRef(false)
   const id = useId()
@@ -41,8 +43,8 @@ export function QuantityField(props: QuantityFieldProps): ReactNode {
     }
     end(how)
     // Unchanged text keeps the exact value, which has more digits than are printed.
-    if (props.start === undefined && text.trim() === print(value)) change(value)
-    else change(found.value, withUnit(text, print(value)).trim())
+    if (props.start === undefined && text.trim() === before.text) change(before.value)
+    else change(found.value, withUnit(text, before.text).trim())
   }
   const typed = (next: string): void => {
     setText(next)

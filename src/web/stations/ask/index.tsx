@@ -1,5 +1,6 @@
 import { lazy, type ReactNode, Suspense } from 'react'
 import { PaperLine } from '../../api/PaperLine.tsx'
+import { patiently } from '../../api/patiently.ts'
 import { Link } from '../../frame/Link.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
 import { Waiting } from '../../frame/Waiting.tsx'
@@ -10,7 +11,7 @@ import { Choice } from '../../sentence/Choice.tsx'
 import { usePlan } from '../plan/usePlan.ts'
 import { AskSentence } from './AskSentence.tsx'
 
-const Answer = lazy(() => import('./Answer.tsx'))
+const Answer = lazy(patiently(() => import('./Answer.tsx')))
 
 /** What is to be known, in a sentence or two; beside it what the answer will be and what it costs. */
 export default function Ask({ question: paper }: StationProps): ReactNode {

@@ -1,5 +1,6 @@
 import { lazy, type ReactNode, Suspense } from 'react'
 import { PaperLine } from '../../api/PaperLine.tsx'
+import { patiently } from '../../api/patiently.ts'
 import { Link } from '../../frame/Link.tsx'
 import type { StationProps } from '../../frame/stationProps.ts'
 import { Waiting } from '../../frame/Waiting.tsx'
@@ -8,8 +9,8 @@ import { MoreSentences } from './MoreSentences.tsx'
 import { PlanParagraph } from './PlanParagraph.tsx'
 import { usePlan } from './usePlan.ts'
 
-const Consequences = lazy(() => import('./Consequences.tsx'))
-const PlanPictures = lazy(() => import('./PlanPictures.tsx'))
+const Consequences = lazy(patiently(() => import('./Consequences.tsx')))
+const PlanPictures = lazy(patiently(() => import('./PlanPictures.tsx')))
 
 /** What is mounted, pressed and slid, as a paragraph; beside it pictures that follow. */
 export default function Plan({ question: paper }: StationProps): ReactNode {

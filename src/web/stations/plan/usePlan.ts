@@ -2,6 +2,7 @@ import { useDeferredValue, useMemo, useRef, useSyncExternalStore } from 'react'
 import type { Plan } from '../../../core/plan/index.ts'
 import type { OrderedSheet, Problem } from '../../../core/terms/index.ts'
 import { useKept } from '../../api/kept.ts'
+import { patiently } from '../../api/patiently.ts'
 import type { LabView } from '../../api/study.ts'
 import type { QuestionHold } from '../../question/useQuestion.ts'
 import type { LivePlan } from './livePlan.ts'
@@ -12,7 +13,7 @@ const listeners = new Set<() => void>()
 
 /** The sentences show first; what plans comes right behind them. */
 async function load(): Promise<void> {
-  const { planner } = await import('./planner.ts')
+  const { planner } = await patiently(() => import('./planner.ts'))()
   loaded = planner
   for (const listener of listeners) listener()
 }

@@ -50,6 +50,7 @@ export async function startServer(args: ServerArgs, outside: Outside): Promise<O
     closing.abort()
     await jobs.close()
     await pool.close()
+    uploads.leave()
     await held.value.close()
   }
   const listening = await listen((request) => app.fetch(request), args.port)

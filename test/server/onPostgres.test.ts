@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type NoServer, startPostgres, type TestServer } from '../../scripts/postgresForTests.ts'
 import { ended, kept, startedServer } from './startedServer.ts'
@@ -14,6 +15,8 @@ test('the same on a PostgreSQL database: keep, move, verify, papers, trace', asy
     expect(process.env.KUFE_TEST_POSTGRES).not.toBe('required')
     return skip(postgres.why)
   }
+  const folders = (): readonly string[] => readdirSync(tmpdir()).filter((name) => name.startsWith('kufe-uploads-'))
+  const before = folders()
   await using server = await startedServer({ database: await postgres.newDatabase() })
   const bytes = readFileSync('examples/lacquer/wax.csv')
   const setup = readFileSync('examples/lacquer/wax.setup.yaml', 'utf8')
@@ -29,4 +32,6 @@ test('the same on a PostgreSQL database: keep, move, verify, papers, trace', asy
   expect((await ended(server, verify.json.job)).done.verified).toEqual({ same: 2, findings: [] })
   expect((await server.ask(`/api/records/${record}/trace?pixels=10`)).json.columns.torque.min).toHaveLength(10)
   expect(server.faults).toEqual([])
+  await server.again()
+  expect(folders().filter((name) => !before.includes(name))).toEqual([])
 }, 60_000)

@@ -126,6 +126,11 @@ export class UploadArea {
     }
   }
 
+  /** Takes the folder away where nothing waits in it. */
+  leave(): void {
+    if (existsSync(this.#folder) && this.#names().length === 0) rmSync(this.#folder, { recursive: true, force: true })
+  }
+
   #note(upload: Upload): Outcome<string> {
     return writeWhole(join(this.#folder, `${upload.id}.json`), JSON.stringify(upload))
   }

@@ -54,15 +54,18 @@ function ScatterSentence({ hold }: { readonly hold: QuestionHold }): ReactNode {
   const quantity = (path: string): ReactNode => <QuestionQuantity hold={hold} path={`deciding.${path}`} />
   return (
     <p className="say">
-      Replicates scatter by {quantity('repeatability')} (
-      <Choice
-        name="where the scatter comes from"
-        value={hold.question.deciding.repeatabilityFrom}
-        options={origins}
-        assumed={hold.assumed('deciding.repeatabilityFrom')}
-        change={(from) => hold.setText('deciding.repeatabilityFrom', from)}
-      />
-      ).{' '}
+      Replicates scatter by {quantity('repeatability')}{' '}
+      <span className="together">
+        (
+        <Choice
+          name="where the scatter comes from"
+          value={hold.question.deciding.repeatabilityFrom}
+          options={origins}
+          assumed={hold.assumed('deciding.repeatabilityFrom')}
+          change={(from) => hold.setText('deciding.repeatabilityFrom', from)}
+        />
+        ).
+      </span>{' '}
       {kind !== 'regimes' && kind !== 'last' && (
         <>
           What is there shall be seen in {quantity('power')} of all cases, what is not in {quantity('significance')}

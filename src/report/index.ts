@@ -9,7 +9,6 @@ export {
   type ReportContent,
   type ReportFigure,
   type ReportFinding,
-  type SectionName,
   sectionNames,
 } from './reportContent.ts'
 export type { ReportInput, ReportTexts } from './reportInput.ts'

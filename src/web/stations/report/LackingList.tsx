@@ -27,9 +27,11 @@ export function LackingList({ items, study, record }: LackingListProps): ReactNo
   return (
     <section aria-labelledby="lacking">
       <h3 id="lacking">What it still lacks</h3>
-      <p className="quiet">
-        {items.length - wanting.length} of {items.length} items of a complete report are whole.
-      </p>
+      {items.length > 0 && (
+        <p className="quiet">
+          {items.length - wanting.length} of {items.length} items of a complete report are whole.
+        </p>
+      )}
       <ul className="lacking">
         {wanting.map((item) => (
           <LackingRow

@@ -44,13 +44,18 @@ describe.skipIf(noBrowser)('for everybody', () => {
       await page.waitForTimeout(settled)
       const light = await accessFaults(page)
       await page.emulateMedia({ colorScheme: 'dark' })
+      await page.locator(':root[data-look="dark"]').waitFor()
       await page.waitForTimeout(settled / 3)
       const dark = await accessFaults(page)
       const wide: number[] = []
       for (const width of widths) {
         await page.setViewportSize({ width, height: 900 })
         await page.waitForTimeout(settled / 3)
-        if (Number(await page.evaluate('document.documentElement.scrollWidth')) > width) wide.push(width)
+        // A busy machine lays out slowly: the same condition, waited for.
+        const fits = page.waitForFunction(`document.documentElement.scrollWidth <= ${width}`, undefined, {
+          timeout: 3000,
+        })
+        await fits.catch(() => wide.push(width))
       }
       // That a paper is not there yet is an answer, not a fault; the browser notes it all the same.
       const said = complaints.filter((text) => !text.includes('404'))

@@ -5,6 +5,10 @@ export const notRun: readonly { readonly command: string; readonly reason: strin
     reason: 'takes minutes; a small study is run in test/bench/coverage.test.ts',
   },
   {
+    command: 'kufe coverage --of',
+    reason: 'takes minutes; small studies of each kind are run in test/bench/furtherCoverage.test.ts',
+  },
+  {
     command: 'kufe serve',
     reason: 'runs until somebody presses Ctrl+C; test/server does so',
   },

@@ -74,6 +74,8 @@ test('refuses bins that no picture shows and columns of different length', () =>
   for (const columns of [0, 1441, 1.5, Number.NaN]) {
     expect(() => turnMap(turns(0), turns(0), { columns })).toThrow(RangeError)
   }
-  expect(() => turnMap(turns(0), turns(0), { rows: 1001 })).toThrow('rows must be a whole number from 1 to 1000, got 1001')
+  expect(() => turnMap(turns(0), turns(0), { rows: 1001 })).toThrow(
+    'rows must be a whole number from 1 to 1000, got 1001',
+  )
   expect(() => turnMap(turns(0, 1), turns(0))).toThrow('angle has 2 rows, value has 1')
 })

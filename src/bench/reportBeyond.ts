@@ -1,4 +1,5 @@
-import { recordStickSlip, recordTurnDifference, recordWear, vibrationWords } from '../core/reduce/index.ts'
+import { recordTurnDifference } from '../core/reduce/index.ts'
+import { recordStickSlip, recordWear, vibrationWords } from '../core/reduce/questions/index.ts'
 import type { Channels } from '../core/terms/index.ts'
 import { type PaletteName, stickSlipFigure, wearFigure } from '../figure/index.ts'
 import type { ReportFigure, ReportFinding } from '../report/index.ts'

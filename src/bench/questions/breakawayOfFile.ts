@@ -1,4 +1,4 @@
-import { type BreakawayOptions, breakawayOf } from '../../core/reduce/index.ts'
+import { type BreakawayOptions, breakawayOf } from '../../core/reduce/questions/index.ts'
 import { type Breakaway, done, type Outcome, type Outside } from '../../core/terms/index.ts'
 import { breakawayFigure, type PaletteName } from '../../figure/index.ts'
 import type { ReducedRecord } from '../reducedRecord.ts'

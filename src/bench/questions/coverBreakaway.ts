@@ -1,5 +1,5 @@
 import { randomFrom } from '../../core/numeric/index.ts'
-import { breakawayOf } from '../../core/reduce/index.ts'
+import { breakawayOf } from '../../core/reduce/questions/index.ts'
 import { type BreakawayRun, simulateBreakaway } from '../../core/rig/index.ts'
 import type { Bounded, Setup } from '../../core/terms/index.ts'
 import type { CoverageMark } from '../coverRun.ts'

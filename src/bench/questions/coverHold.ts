@@ -1,6 +1,7 @@
 import { fixtureGeometry } from '../../core/fixture/index.ts'
 import { type Random, randomFrom } from '../../core/numeric/index.ts'
-import { holdDefaults, holdOf, reduceRecord } from '../../core/reduce/index.ts'
+import { reduceRecord } from '../../core/reduce/index.ts'
+import { holdDefaults, holdOf } from '../../core/reduce/questions/index.ts'
 import { familyLaw, simulateRecord, usualColumns, type VirtualRun } from '../../core/rig/index.ts'
 import type { Bounded, Hold, Setup } from '../../core/terms/index.ts'
 import type { CoverageMark } from '../coverRun.ts'

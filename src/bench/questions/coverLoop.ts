@@ -1,4 +1,5 @@
-import { loopOf, reduceRecord, sweepsRunIn } from '../../core/reduce/index.ts'
+import { reduceRecord } from '../../core/reduce/index.ts'
+import { loopOf, sweepsRunIn } from '../../core/reduce/questions/index.ts'
 import { sampleRun, simulateRecord } from '../../core/rig/index.ts'
 import type { Reduction, Setup } from '../../core/terms/index.ts'
 import type { CoverageMark } from '../coverRun.ts'

@@ -1,4 +1,4 @@
-import { type LoopOptions, loopOf } from '../../core/reduce/index.ts'
+import { type LoopOptions, loopOf } from '../../core/reduce/questions/index.ts'
 import { done, type Loop, type Outcome, type Outside } from '../../core/terms/index.ts'
 import { loopFigure, type PaletteName } from '../../figure/index.ts'
 import type { ReducedRecord } from '../reducedRecord.ts'

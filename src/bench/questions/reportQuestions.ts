@@ -1,4 +1,4 @@
-import { breakawayOf, holdOf, loopOf } from '../../core/reduce/index.ts'
+import { breakawayOf, holdOf, loopOf } from '../../core/reduce/questions/index.ts'
 import type { Bounded, Channels } from '../../core/terms/index.ts'
 import { breakawayFigure, holdFigure, loopFigure, type PaletteName } from '../../figure/index.ts'
 import type { ReportFigure, ReportFinding } from '../../report/index.ts'

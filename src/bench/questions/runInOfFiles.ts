@@ -1,4 +1,4 @@
-import { holdDefaults, holdOf, sweepsRunIn } from '../../core/reduce/index.ts'
+import { holdDefaults, holdOf, sweepsRunIn } from '../../core/reduce/questions/index.ts'
 import {
   type Channels,
   channelsInMemory,

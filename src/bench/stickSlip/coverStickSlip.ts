@@ -1,4 +1,5 @@
-import { recordStickSlip, reduceRecord } from '../../core/reduce/index.ts'
+import { reduceRecord } from '../../core/reduce/index.ts'
+import { recordStickSlip } from '../../core/reduce/questions/index.ts'
 import { sampleStickSlip, simulateRecord } from '../../core/rig/index.ts'
 import type { CoverageMark } from '../coverRun.ts'
 

@@ -1,4 +1,4 @@
-import { type RecordStickSlip, recordStickSlip, vibrationWords } from '../../core/reduce/index.ts'
+import { type RecordStickSlip, recordStickSlip, vibrationWords } from '../../core/reduce/questions/index.ts'
 import { done, type Origin, type Outcome, type Outside, schemaVersion } from '../../core/terms/index.ts'
 import { type PaletteName, stickSlipFigure } from '../../figure/index.ts'
 import type { ReducedRecord } from '../reducedRecord.ts'

@@ -1,4 +1,5 @@
-import { recordWear, reduceRecord } from '../../core/reduce/index.ts'
+import { reduceRecord } from '../../core/reduce/index.ts'
+import { recordWear } from '../../core/reduce/questions/index.ts'
 import { sampleWear, simulateRecord } from '../../core/rig/index.ts'
 import type { Interval } from '../../core/terms/index.ts'
 import type { CoverageMark } from '../coverRun.ts'

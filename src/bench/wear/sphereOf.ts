@@ -1,7 +1,7 @@
 import { type ElasticBody, effectiveModulus, effectiveRadius, type SphereOnFlat } from '../../core/contact/index.ts'
 import { findMaterial } from '../../core/material/index.ts'
 import { printQuantity } from '../../core/quantity/index.ts'
-import { endRadiusOf } from '../../core/reduce/index.ts'
+import { endRadiusOf } from '../../core/reduce/questions/index.ts'
 import type { Setup, SurfaceSpec } from '../../core/terms/index.ts'
 
 /** The fresh elastic contact of a setup, and what was taken from the tables of bodies for it. */

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { parseQuantity } from '../../core/quantity/index.ts'
-import { type GrooveSection, grooveSection } from '../../core/reduce/index.ts'
+import { type GrooveSection, grooveSection } from '../../core/reduce/questions/index.ts'
 import { done, failed, type Outcome, type Problem, type WornSpec } from '../../core/terms/index.ts'
 import { readProfile } from '../../io/profile/index.ts'
 import { readScars, readSections } from '../../io/setup/index.ts'

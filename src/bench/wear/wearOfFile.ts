@@ -1,5 +1,5 @@
 import { fixtureGeometry } from '../../core/fixture/index.ts'
-import { type RecordWear, recordWear } from '../../core/reduce/index.ts'
+import { type RecordWear, recordWear } from '../../core/reduce/questions/index.ts'
 import {
   done,
   failed,

@@ -1,6 +1,6 @@
 import type { StickSlipOfFile } from '../../bench/stickSlip/index.ts'
 import { fromSi, printWithUncertainty } from '../../core/quantity/index.ts'
-import { type StepVibration, vibrationWords } from '../../core/reduce/index.ts'
+import { type StepVibration, vibrationWords } from '../../core/reduce/questions/index.ts'
 import type { Interval } from '../../core/terms/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { characterPlot } from './characterPlot.ts'

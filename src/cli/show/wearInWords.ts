@@ -1,6 +1,6 @@
 import type { WearOfFile } from '../../bench/wear/index.ts'
 import { fromSi, printQuantity, unitNamed } from '../../core/quantity/index.ts'
-import { type PressureStep, type Scar, volumeInWords } from '../../core/reduce/index.ts'
+import { type PressureStep, type Scar, volumeInWords } from '../../core/reduce/questions/index.ts'
 import { type Interval, remarkWords } from '../../core/terms/index.ts'
 import { painted, type Screen } from '../screen.ts'
 import { characterPlot } from './characterPlot.ts'

@@ -46,7 +46,7 @@ export const holdVerb: Verb = {
 
 async function hold(files: readonly string[], options: Options, desk: Desk): Promise<number> {
   const { drawHold, holdOfFiles, holdText, writeWhole } = await import('../../bench/questions/index.ts')
-  const { holdDefaults } = await import('../../core/reduce/index.ts')
+  const { holdDefaults } = await import('../../core/reduce/questions/index.ts')
   const json = options.json === true
   const { file: _, ...reading } = reduceArgs('', options, desk)
   const wanted = {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { breakawayOf } from '../../../../src/core/reduce/index.ts'
+import { breakawayOf } from '../../../../src/core/reduce/questions/index.ts'
 import { channelsInMemory } from '../../../../src/core/terms/index.ts'
 import { threeBalls } from '../virtualRuns.ts'
 

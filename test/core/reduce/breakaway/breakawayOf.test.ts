@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { breakawayOf } from '../../../../src/core/reduce/index.ts'
+import { breakawayOf } from '../../../../src/core/reduce/questions/index.ts'
 import {
   type BreakawayRun,
   type Disturbances,

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { type HoldOptions, holdDefaults, holdOf, reduceRecord } from '../../../../src/core/reduce/index.ts'
+import { reduceRecord } from '../../../../src/core/reduce/index.ts'
+import { type HoldOptions, holdDefaults, holdOf } from '../../../../src/core/reduce/questions/index.ts'
 import { type Disturbances, familyLaw, simulateRecord, usualColumns } from '../../../../src/core/rig/index.ts'
 import type { Hold, Setup } from '../../../../src/core/terms/index.ts'
 import { readRecord, readSetup } from '../../../../src/io/index.ts'

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { loopOf, reduceRecord, sweepsRunIn } from '../../../../src/core/reduce/index.ts'
+import { reduceRecord } from '../../../../src/core/reduce/index.ts'
+import { loopOf, sweepsRunIn } from '../../../../src/core/reduce/questions/index.ts'
 import {
   type Disturbances,
   familyLaw,

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { recordStickSlip, reduceRecord } from '../../../../src/core/reduce/index.ts'
+import { reduceRecord } from '../../../../src/core/reduce/index.ts'
+import { recordStickSlip } from '../../../../src/core/reduce/questions/index.ts'
 import { familyLaw, sampleStickSlip, simulateRecord, type VirtualRun } from '../../../../src/core/rig/index.ts'
 import type { Setup } from '../../../../src/core/terms/index.ts'
 import { realRecord } from '../../../figure/realRecords.ts'

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { randomFrom } from '../../../../src/core/numeric/index.ts'
-import { grooveSection } from '../../../../src/core/reduce/index.ts'
+import { grooveSection } from '../../../../src/core/reduce/questions/index.ts'
 
 /** Parabola of half width a and depth d on a tilted, rough surface: its area is 4/3·a·d. */
 function profile({

@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { effectiveModulus } from '../../../../src/core/contact/index.ts'
+import { reduceRecord } from '../../../../src/core/reduce/index.ts'
 import {
   recordWear,
-  reduceRecord,
   scarWear,
   trackWearOfSections,
   trackWearOfWidth,
-} from '../../../../src/core/reduce/index.ts'
+} from '../../../../src/core/reduce/questions/index.ts'
 import { familyLaw, type SampledWear, sampleWear, simulateRecord } from '../../../../src/core/rig/index.ts'
 import type { Setup } from '../../../../src/core/terms/index.ts'
 import { realRecord } from '../../../figure/realRecords.ts'

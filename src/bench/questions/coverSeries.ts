@@ -1,7 +1,7 @@
 import { seriesOf } from '../../core/curve/index.ts'
 import { type Random, randomFrom } from '../../core/numeric/index.ts'
 import { gasConstant } from '../../core/rig/index.ts'
-import { type Life, weibullFit } from '../../core/stats/index.ts'
+import { type Life, weibullFit } from '../../core/stats/judging/index.ts'
 import type { Bounded, SeriesAxis, SeriesMember } from '../../core/terms/index.ts'
 import type { CoverageMark } from '../coverRun.ts'
 

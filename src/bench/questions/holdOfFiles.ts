@@ -1,5 +1,5 @@
 import { type HoldOptions, holdOf } from '../../core/reduce/questions/index.ts'
-import { type ProfileInterval, weibullFit } from '../../core/stats/index.ts'
+import { type ProfileInterval, weibullFit } from '../../core/stats/judging/index.ts'
 import { done, type Hold, type Outcome, type Outside, schemaVersion } from '../../core/terms/index.ts'
 import { holdFigure, type PaletteName } from '../../figure/index.ts'
 import type { ReducedRecord } from '../reducedRecord.ts'

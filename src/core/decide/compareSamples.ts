@@ -1,4 +1,4 @@
-import { curveScatter } from '../stats/index.ts'
+import { curveScatter } from '../stats/judging/index.ts'
 import {
   type Comparison,
   done,

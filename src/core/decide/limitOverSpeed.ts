@@ -1,15 +1,13 @@
 import { printQuantity } from '../quantity/index.ts'
+import { studentTQuantile, summary, welchSatterthwaite } from '../stats/index.ts'
 import {
   type DecisionRule,
   judgeLimit,
   type LimitJudgement,
   type LimitVerdict,
-  studentTQuantile,
-  summary,
   type Tolerance,
   verdictOfAll,
-  welchSatterthwaite,
-} from '../stats/index.ts'
+} from '../stats/judging/index.ts'
 import { type MetrePerSecond, type Ratio, type SharedSource, sharedSources } from '../terms/index.ts'
 import type { Replicate } from './replicate.ts'
 import { type CurveOverSpeed, curveThrough } from './replicateCurve.ts'

@@ -1,4 +1,5 @@
-import { holm, pooledDifference, studentTQuantile, summary, tTest, welchDifference } from '../stats/index.ts'
+import { holm, studentTQuantile, summary } from '../stats/index.ts'
+import { pooledDifference, tTest, welchDifference } from '../stats/judging/index.ts'
 import type { MetrePerSecond, NamedEffect } from '../terms/index.ts'
 import type { CompareOptions } from './decideDefaults.ts'
 import { inEffect, inScale } from './scale.ts'

@@ -1,5 +1,11 @@
 import { randomFrom } from '../numeric/index.ts'
-import { type CurveScatter, curveScatter, maxTDraws, maxTSeparateDraws, welchDifference } from '../stats/index.ts'
+import {
+  type CurveScatter,
+  curveScatter,
+  maxTDraws,
+  maxTSeparateDraws,
+  welchDifference,
+} from '../stats/judging/index.ts'
 import type { MetrePerSecond, SampleDifference } from '../terms/index.ts'
 import type { CompareOptions } from './decideDefaults.ts'
 import type { ReplicatePair } from './namedEffects.ts'

@@ -1,12 +1,5 @@
-import {
-  compactLetters,
-  type JudgedPair,
-  type MixedFit,
-  mean,
-  mixedModel,
-  studentTQuantile,
-  tukeyKramer,
-} from '../stats/index.ts'
+import { mean, studentTQuantile } from '../stats/index.ts'
+import { compactLetters, type JudgedPair, type MixedFit, mixedModel, tukeyKramer } from '../stats/judging/index.ts'
 import type { MetrePerSecond, RankedPair, RankedSample, Ranking } from '../terms/index.ts'
 import type { CompareOptions } from './decideDefaults.ts'
 import { inEffect, inFriction, inScale } from './scale.ts'

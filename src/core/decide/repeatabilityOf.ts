@@ -1,4 +1,5 @@
-import { type CurveScatter, chiSquaredQuantile } from '../stats/index.ts'
+import { chiSquaredQuantile } from '../stats/index.ts'
+import type { CurveScatter } from '../stats/judging/index.ts'
 import type { Repeatability } from '../terms/index.ts'
 
 /** Factor of the limit that two results seldom differ by: 1.96·√2, which ISO 5725-6 rounds. */

@@ -1,4 +1,5 @@
-import { grubbs, grubbsCritical, grubbsPair, grubbsPairCritical, mandelHCritical, mean } from '../stats/index.ts'
+import { grubbs, grubbsCritical, mean } from '../stats/index.ts'
+import { grubbsPair, grubbsPairCritical, mandelHCritical } from '../stats/judging/index.ts'
 import type { MetrePerSecond, ReplicateFlag } from '../terms/index.ts'
 import { spokenSpeed } from './speedWords.ts'
 

@@ -1,5 +1,5 @@
 import { percentileOfSorted, randomFrom } from '../numeric/index.ts'
-import { curveScatter, maxTDraws } from '../stats/index.ts'
+import { curveScatter, maxTDraws } from '../stats/judging/index.ts'
 import { type MetrePerSecond, type SampleCurve, sharedSources } from '../terms/index.ts'
 import type { CompareOptions } from './decideDefaults.ts'
 import { repeatabilityOf } from './repeatabilityOf.ts'

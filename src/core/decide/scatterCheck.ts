@@ -1,4 +1,5 @@
-import { cochran, cochranCritical, curveScatter, levene, mandelKCritical, mean, summary } from '../stats/index.ts'
+import { mean, summary } from '../stats/index.ts'
+import { cochran, cochranCritical, curveScatter, levene, mandelKCritical } from '../stats/judging/index.ts'
 import type { ScatterCheck } from '../terms/index.ts'
 
 /** Curves of each sample in the scale of the comparison. */

@@ -1,5 +1,6 @@
 import { type ReplicateAnswer, replicatesNeeded, smallestDifference } from '../plan/index.ts'
-import { chiSquaredQuantile, mixedModel, type ScatterIntervals, varianceIntervals } from '../stats/index.ts'
+import { chiSquaredQuantile } from '../stats/index.ts'
+import { mixedModel, type ScatterIntervals, varianceIntervals } from '../stats/judging/index.ts'
 import { done, failed, type MetrePerSecond, type Outcome, type Ratio } from '../terms/index.ts'
 import type { Replicate } from './replicate.ts'
 import { curveThrough } from './replicateCurve.ts'

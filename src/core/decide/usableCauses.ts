@@ -1,4 +1,4 @@
-import type { RandomCause } from '../stats/index.ts'
+import type { RandomCause } from '../stats/judging/index.ts'
 import type { Replicate, ReplicateBlocks } from './replicate.ts'
 
 const causeWords: Readonly<Record<keyof ReplicateBlocks, string>> = {

@@ -10,7 +10,7 @@ import {
   ruleSets,
   runAlarms,
   runRuleWords,
-} from '../stats/index.ts'
+} from '../stats/judging/index.ts'
 
 /** One measurement of the check standard. */
 export interface WatchedValue {

@@ -1,6 +1,7 @@
 import { isSeq, type Node } from 'yaml'
 import { type AnyUnit, parseQuantity, readAnyQuantity, sameUnits, unitInWords } from '../../core/quantity/index.ts'
-import { type Distribution, distributionFault, typeA } from '../../core/stats/index.ts'
+import { typeA } from '../../core/stats/index.ts'
+import { type Distribution, distributionFault } from '../../core/stats/judging/index.ts'
 import type { ModelReader } from './modelReader.ts'
 import type { InputQuantity, RecordQuantity } from './uncertaintyModel.ts'
 

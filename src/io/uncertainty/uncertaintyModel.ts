@@ -1,5 +1,5 @@
 import type { AnyUnit } from '../../core/quantity/index.ts'
-import type { Distribution } from '../../core/stats/index.ts'
+import type { Distribution } from '../../core/stats/judging/index.ts'
 import type { Place } from '../../core/terms/index.ts'
 
 /** A quantity that goes in, in SI. */

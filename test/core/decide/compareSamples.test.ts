@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { type CompareAsk, compareSamples, type Replicate } from '../../../src/core/decide/index.ts'
-import { pooledDifference, studentTQuantile, summary, tTest } from '../../../src/core/stats/index.ts'
+import { studentTQuantile, summary } from '../../../src/core/stats/index.ts'
+import { pooledDifference, tTest } from '../../../src/core/stats/judging/index.ts'
 import type { Comparison } from '../../../src/core/terms/index.ts'
 import { replicate, replicates, steps } from './replicates.ts'
 

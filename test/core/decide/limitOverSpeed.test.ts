@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { type LimitAsk, limitOverSpeed } from '../../../src/core/decide/index.ts'
-import { usualRule } from '../../../src/core/stats/index.ts'
+import { usualRule } from '../../../src/core/stats/judging/index.ts'
 import { stepsOf } from './inventedSteps.ts'
 
 const at = (speed: number, upper: number, more: Partial<LimitAsk> = {}): LimitAsk => ({

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { scatterHistory } from '../../../src/core/decide/index.ts'
 import { replicatesNeeded } from '../../../src/core/plan/index.ts'
-import { mixedModel, varianceIntervals } from '../../../src/core/stats/index.ts'
+import { mixedModel, varianceIntervals } from '../../../src/core/stats/judging/index.ts'
 import { stepsOf } from './inventedSteps.ts'
 
 const ask = { at: null, difference: 0.1, power: 0.8, significance: 0.05 }

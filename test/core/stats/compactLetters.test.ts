@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { compactLetters } from '../../../src/core/stats/index.ts'
+import { compactLetters } from '../../../src/core/stats/judging/index.ts'
 
 const told =
   (...pairs: readonly (readonly [number, number])[]) =>

@@ -1,13 +1,7 @@
 import { expect, test } from 'vitest'
 import { randomFrom } from '../../../src/core/numeric/index.ts'
-import {
-  curveScatter,
-  maxTDraws,
-  maxTSeparateDraws,
-  normalQuantile,
-  studentizedRangeQuantile,
-  studentTQuantile,
-} from '../../../src/core/stats/index.ts'
+import { normalQuantile, studentizedRangeQuantile, studentTQuantile } from '../../../src/core/stats/index.ts'
+import { curveScatter, maxTDraws, maxTSeparateDraws } from '../../../src/core/stats/judging/index.ts'
 
 const at95 = (draws: Float64Array): number => draws[Math.floor(0.95 * draws.length)]
 const random = () => randomFrom(20261125)

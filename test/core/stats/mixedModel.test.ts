@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { cholesky } from '../../../src/core/numeric/index.ts'
-import { type MixedProblem, mixedModel, oneWayAnova } from '../../../src/core/stats/index.ts'
+import { oneWayAnova } from '../../../src/core/stats/index.ts'
+import { type MixedProblem, mixedModel } from '../../../src/core/stats/judging/index.ts'
 import { comparing } from './comparing.ts'
 
 interface OneWay {

@@ -1,15 +1,14 @@
 import { expect, test } from 'vitest'
+import { grubbs, grubbsCritical } from '../../../src/core/stats/index.ts'
 import {
   cochran,
   cochranCritical,
   generalisedEsd,
-  grubbs,
-  grubbsCritical,
   grubbsPair,
   grubbsPairCritical,
   mandelHCritical,
   mandelKCritical,
-} from '../../../src/core/stats/index.ts'
+} from '../../../src/core/stats/judging/index.ts'
 import { comparing } from './comparing.ts'
 
 // Cochran 1 % and 5 %: ISO 5725-2:2019 table 4 from memory, each value computed independently from the F distribution.

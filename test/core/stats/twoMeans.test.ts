@@ -1,19 +1,17 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { oneWayAnova, studentTQuantile, summary } from '../../../src/core/stats/index.ts'
 import {
   bartlett,
   equivalenceTest,
   levene,
-  oneWayAnova,
   pairedDifference,
   pooledDifference,
   type SampleNumbers,
-  studentTQuantile,
-  summary,
   tTest,
   tukeyKramer,
   welchDifference,
-} from '../../../src/core/stats/index.ts'
+} from '../../../src/core/stats/judging/index.ts'
 import { comparing } from './comparing.ts'
 
 const numbers = (values: readonly number[]): SampleNumbers => summary(values)

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { type Life, weibullFit } from '../../../src/core/stats/index.ts'
+import { type Life, weibullFit } from '../../../src/core/stats/judging/index.ts'
 
 const times = [
   50, 150, 230, 250, 334, 350, 423, 450, 550, 650, 750, 850, 950, 990, 1009, 1050, 1150, 1250, 1350, 1450, 1510, 1550,

@@ -1,5 +1,5 @@
 import { type LimitAsk, limitInWords, ruleInWords } from '../../../core/decide/index.ts'
-import { type DecisionRule, usualRule } from '../../../core/stats/index.ts'
+import { type DecisionRule, usualRule } from '../../../core/stats/judging/index.ts'
 import { done, failed, type Outcome } from '../../../core/terms/index.ts'
 import { ReadWords } from '../readSpeed.ts'
 

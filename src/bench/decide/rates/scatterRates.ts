@@ -1,5 +1,5 @@
 import { randomFrom } from '../../../core/numeric/index.ts'
-import { mixedModel, varianceIntervals } from '../../../core/stats/index.ts'
+import { mixedModel, varianceIntervals } from '../../../core/stats/judging/index.ts'
 
 /** How often the intervals of standard deviations hold the truth. */
 export interface ScatterRate {

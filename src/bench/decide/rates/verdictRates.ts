@@ -1,14 +1,13 @@
 import { type Random, randomFrom } from '../../../core/numeric/index.ts'
+import { studentTQuantile, summary } from '../../../core/stats/index.ts'
 import {
   type DecisionRule,
   judgeLimit,
   type RuleSetName,
   ruleSets,
   runLength,
-  studentTQuantile,
-  summary,
   verdictOfAll,
-} from '../../../core/stats/index.ts'
+} from '../../../core/stats/judging/index.ts'
 import type { Outside } from '../../../core/terms/index.ts'
 import { type ScatterRate, scatterRates } from './scatterRates.ts'
 

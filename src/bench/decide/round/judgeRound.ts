@@ -1,4 +1,5 @@
 import { curveThrough, speedGrid } from '../../../core/decide/index.ts'
+import { summary } from '../../../core/stats/index.ts'
 import {
   consistencySignificance,
   type RobustMean,
@@ -8,8 +9,7 @@ import {
   robustMean,
   roundConsistency,
   roundPrecision,
-  summary,
-} from '../../../core/stats/index.ts'
+} from '../../../core/stats/judging/index.ts'
 import {
   done,
   failed,

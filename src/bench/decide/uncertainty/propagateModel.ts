@@ -12,7 +12,7 @@ import {
   type PropagationComparison,
   propagateLinear,
   propagateMonteCarlo,
-} from '../../../core/stats/index.ts'
+} from '../../../core/stats/judging/index.ts'
 import { done, failed, type Outcome, type Problem } from '../../../core/terms/index.ts'
 import { type OutputQuantity, readModel, type UncertaintyModel } from '../../../io/uncertainty/index.ts'
 import { fileProblem } from '../../fileProblem.ts'

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { curveThrough } from '../../../core/decide/index.ts'
-import type { Distribution } from '../../../core/stats/index.ts'
+import type { Distribution } from '../../../core/stats/judging/index.ts'
 import { done, failed, type Outcome, type Place, sharedSources, sharedSourceWords } from '../../../core/terms/index.ts'
 import { replicatePoints } from '../../compare/replicateOf.ts'
 import { fileProblem } from '../../fileProblem.ts'

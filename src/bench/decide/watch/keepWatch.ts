@@ -1,4 +1,4 @@
-import type { RuleSetName } from '../../../core/stats/index.ts'
+import type { RuleSetName } from '../../../core/stats/judging/index.ts'
 import { done, failed, type Outcome, type Outside, type Problem } from '../../../core/terms/index.ts'
 import { canonicalJson, type Lab, type PaperKind } from '../../../store/index.ts'
 import { inLab } from '../../lab/inLab.ts'

@@ -1,5 +1,5 @@
 import type { WatchSetup } from '../../../core/decide/index.ts'
-import { type RuleSetName, ruleSets } from '../../../core/stats/index.ts'
+import { type RuleSetName, ruleSets } from '../../../core/stats/judging/index.ts'
 import type { MetrePerSecond } from '../../../core/terms/index.ts'
 
 /** Which sample is watched, and how. */

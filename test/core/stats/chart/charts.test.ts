@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { chartConstants, cusumChart, ewmaChart, individualsChart } from '../../../../src/core/stats/index.ts'
+import { chartConstants, cusumChart, ewmaChart, individualsChart } from '../../../../src/core/stats/judging/index.ts'
 import { published } from './publishedCharts.ts'
 
 const near = (value: number, want: number, within: number): void =>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { randomFrom } from '../../../../src/core/numeric/index.ts'
-import { explainDrift, oneWayAnova } from '../../../../src/core/stats/index.ts'
+import { oneWayAnova } from '../../../../src/core/stats/index.ts'
+import { explainDrift } from '../../../../src/core/stats/judging/index.ts'
 
 const days = Array.from({ length: 24 }, (_, i) => i)
 const sets = days.map((day) => (day < 14 ? 'set 1' : 'set 2'))

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { type RunRuleName, ruleSets, runAlarms, runLength } from '../../../../src/core/stats/index.ts'
+import { type RunRuleName, ruleSets, runAlarms, runLength } from '../../../../src/core/stats/judging/index.ts'
 
 /** Series that meet one rule of Nelson 1984 (J. Qual. Technol. 16:237) or of the Western Electric handbook, and the value at which they do. */
 const patterns: readonly { rule: RunRuleName; z: readonly number[]; at: number }[] = [

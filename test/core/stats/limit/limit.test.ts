@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { randomFrom } from '../../../../src/core/numeric/index.ts'
+import { normalQuantile } from '../../../../src/core/stats/index.ts'
 import {
   conformanceProbability,
   globalRisk,
   judgeLimit,
-  normalQuantile,
   usualRule,
   verdictOfAll,
-} from '../../../../src/core/stats/index.ts'
+} from '../../../../src/core/stats/judging/index.ts'
 
 const near = (value: number, want: number, within: number): void =>
   expect(Math.abs(value - want), `${value} for ${want}`).toBeLessThan(within)

@@ -1,14 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { linearLeastSquares } from '../../../../src/core/numeric/index.ts'
-import {
-  correlate,
-  type Distribution,
-  jointCovariance,
-  propagateLinear,
-  studentTQuantile,
-  typeA,
-} from '../../../../src/core/stats/index.ts'
+import { correlate, studentTQuantile, typeA } from '../../../../src/core/stats/index.ts'
+import { type Distribution, jointCovariance, propagateLinear } from '../../../../src/core/stats/judging/index.ts'
 import { examples } from '../examples.ts'
 
 const near = (value: number, want: number, within: number): void =>

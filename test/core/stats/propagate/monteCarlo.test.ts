@@ -7,7 +7,7 @@ import {
   type InputCorrelation,
   propagateLinear,
   propagateMonteCarlo,
-} from '../../../../src/core/stats/index.ts'
+} from '../../../../src/core/stats/judging/index.ts'
 import { drawFrom } from '../../../../src/core/stats/propagate/drawFrom.ts'
 import { toleranceOf } from '../../../../src/core/stats/propagate/propagateMonteCarlo.ts'
 import { standardOf } from '../../../../src/core/stats/propagate/standardOf.ts'

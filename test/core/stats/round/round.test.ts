@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { roundConsistency, roundPrecision } from '../../../../src/core/stats/index.ts'
+import { roundConsistency, roundPrecision } from '../../../../src/core/stats/judging/index.ts'
 import { published } from '../chart/publishedCharts.ts'
 
 const near = (value: number | null, want: number, within: number): void =>

@@ -2,8 +2,8 @@ import { CommanderError } from 'commander'
 import { complain, fault, wantsJson } from './complain.ts'
 import { exitCodes } from './exitCodes.ts'
 import { programOf } from './program.ts'
-import type { Desk } from './verb.ts'
-import { allVerbs } from './verbs.ts'
+import type { Desk, Verb } from './verb.ts'
+import { verbsFor } from './verbsFor.ts'
 
 /**
  * Runs one command line and answers the exit code. Nothing here ends the process, so that tests call it as it is.
@@ -15,7 +15,8 @@ export async function run(words: readonly string[], desk: Desk): Promise<number>
   const choose = (chosen: (desk: Desk) => Promise<number>): void => {
     work = chosen
   }
-  const program = programOf(allVerbs, { version: desk.outside.program, run: choose })
+  const verbs = await verbsFor(words)
+  const program = programOf(verbs, { version: desk.outside.program, run: choose })
   const said: string[] = []
   for (const command of [program, ...program.commands]) {
     command.configureOutput({ writeOut: screen.out, writeErr: (text) => void said.push(text) })
@@ -26,12 +27,15 @@ export async function run(words: readonly string[], desk: Desk): Promise<number>
   } catch (error) {
     if (!(error instanceof CommanderError)) return fault(error, desk, wantsJson(words))
     if (error.exitCode === 0) return exitCodes.ok.code
-    return wrongUse(said.join(''), words, desk)
+    return wrongUse(said.join(''), { words, verbs, desk })
   }
 }
 
 /** Words that the command line could not make sense of; the help itself where nothing was asked for. */
-function wrongUse(said: string, words: readonly string[], desk: Desk): number {
+function wrongUse(
+  said: string,
+  { words, verbs, desk }: { readonly words: readonly string[]; readonly verbs: readonly Verb[]; readonly desk: Desk },
+): number {
   if (words.length === 0) {
     desk.screen.err(said)
     return exitCodes.wrongUse.code
@@ -42,7 +46,7 @@ function wrongUse(said: string, words: readonly string[], desk: Desk): number {
     .trim()
   const nearest = said.match(/\(Did you mean (.*?)\?\)/)?.[1]
   const verb = words.find((word) => !word.startsWith('-'))
-  const known = verb !== undefined && allVerbs.some(({ name }) => name === verb)
+  const known = verb !== undefined && verbs.some(({ name }) => name === verb)
   const mend =
     nearest === undefined
       ? `Ask "kufe ${known ? `${verb} ` : ''}--help" for what it takes.`

@@ -4,6 +4,7 @@ import type { Channels } from '../core/terms/index.ts'
 import { type PaletteName, stickSlipFigure, wearFigure } from '../figure/index.ts'
 import type { ReportFigure, ReportFinding } from '../report/index.ts'
 import { reportQuestions } from './questions/reportQuestions.ts'
+import { sentencesWith } from './questions/sentencesWith.ts'
 import type { ReducedRecord } from './reducedRecord.ts'
 import { stickSlipFigureData } from './stickSlip/stickSlipOfFile.ts'
 import { sphereOf } from './wear/sphereOf.ts'
@@ -51,7 +52,7 @@ function vibration(reduced: ReducedRecord, channels: Channels): ReportBeyond {
     findings: [
       {
         heading: 'Stick–slip and vibration',
-        sentences: found.sentences,
+        sentences: sentencesWith(found.sentences, found.remarks),
         figure: 'stickSlip',
         table: {
           caption: 'Steps with cycles: amplitude from peak to trough in units of friction, 95 % in brackets.',
@@ -85,7 +86,7 @@ function wear(reduced: ReducedRecord, channels: Channels): ReportBeyond {
   const told = found.balls !== null || found.track !== null || found.gap?.clear === true
   if (!told) return nothing
   const data = wearFigureData(reduced, found)
-  const sentences = [...found.sentences, ...found.remarks.map(({ sentence, next }) => `${sentence} ${next}`), ...taken]
+  const sentences = [...sentencesWith(found.sentences, found.remarks), ...taken]
   return {
     findings: [{ heading: 'Wear', sentences, figure: 'wear' }],
     figures: [

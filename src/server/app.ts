@@ -6,6 +6,7 @@ import { ownAddress } from './guard/ownAddress.ts'
 import { dataPolicy, safeHeaders } from './guard/safeHeaders.ts'
 import { faultProblem } from './jobs/jobBoard.ts'
 import { pageRoutes } from './page/pageRoutes.ts'
+import { beyondRoutes } from './routes/beyondRoutes.ts'
 import { changeRoutes } from './routes/changeRoutes.ts'
 import { detailRoutes } from './routes/detailRoutes.ts'
 import { eventRoutes } from './routes/eventRoutes.ts'
@@ -24,6 +25,7 @@ const allRoutes = [
   paperRoutes,
   recordRoutes,
   detailRoutes,
+  beyondRoutes,
   changeRoutes,
   uploadRoutes,
   setupRoutes,

@@ -3,6 +3,7 @@ import type { Bounded, Channels } from '../../core/terms/index.ts'
 import { breakawayFigure, holdFigure, loopFigure, type PaletteName } from '../../figure/index.ts'
 import type { ReportFigure, ReportFinding } from '../../report/index.ts'
 import type { ReducedRecord } from '../reducedRecord.ts'
+import { sentencesWith } from './sentencesWith.ts'
 
 /** What a record says of starts, holds and loops, for its report. */
 export interface ReportQuestions {
@@ -39,7 +40,7 @@ const figure = (
 function loopPart({ setup, reduction }: ReducedRecord, channels: Channels): ReportQuestions {
   const found = loopOf({ channels, setup, reduction })
   if (!found.ok) return nothing
-  const { causes, sentence } = found.value
+  const { causes, sentence, remarks } = found.value
   const worth = causes.filter(({ verdict }) => verdict === 'likely' || verdict === 'possible')
   const table =
     worth.length === 0
@@ -57,7 +58,7 @@ function loopPart({ setup, reduction }: ReducedRecord, channels: Channels): Repo
           },
         }
   return {
-    findings: [{ heading: 'Up and down', sentences: [sentence], figure: 'loop', ...table }],
+    findings: [{ heading: 'Up and down', sentences: sentencesWith([sentence], remarks), figure: 'loop', ...table }],
     figures: [
       figure('loop', 'Friction at rising and falling speeds, and their difference between the margins.', (options) =>
         loopFigure({ title: 'Up and down', loop: found.value }, options),
@@ -71,12 +72,12 @@ function holdPart({ setup, reduction }: ReducedRecord, channels: Channels): Repo
   if (speeds.length === 0 || !(Math.max(...speeds) <= oneSpeed * Math.min(...speeds))) return nothing
   const found = holdOf({ channels, setup, reduction })
   if (!found.ok) return nothing
-  const { runIn, quantities } = found.value
+  const { runIn, quantities, remarks } = found.value
   return {
     findings: [
       {
         heading: 'Friction over the distance slid',
-        sentences: [runIn.sentence],
+        sentences: sentencesWith([runIn.sentence], remarks),
         figure: 'hold',
         table: {
           caption: 'The law over the distance slid, 95 % from the own part.',
@@ -97,12 +98,12 @@ function startsPart({ setup }: ReducedRecord, channels: Channels): ReportQuestio
   if (channels.rows > mostRows || !channels.names.includes('angle') || !channels.names.includes('step')) return nothing
   const found = breakawayOf(channels, setup)
   if (!found.ok || !found.value.starts.some(({ kind }) => kind === 'torqueRamp')) return nothing
-  const { starts, ageing, ageingMissing } = found.value
+  const { starts, ageing, ageingMissing, remarks } = found.value
   return {
     findings: [
       {
         heading: 'Breakaway',
-        sentences: [ageing?.sentence ?? ageingMissing ?? ''],
+        sentences: sentencesWith([ageing?.sentence ?? ageingMissing ?? ''], remarks),
         figure: 'breakaway',
         table: {
           caption: 'Starts from rest: static friction with 95 % from the own part.',

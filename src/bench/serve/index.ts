@@ -1,5 +1,6 @@
 export { bodiesUsed } from './bodiesUsed.ts'
 export { demoLab, isDemo } from './demoLab.ts'
+export { beyondOf } from './detail/recordBeyond.ts'
 export { type StepDetail, stepDetail, stretchesOf, turnsOf } from './detail/recordDetail.ts'
 export {
   labGlance,

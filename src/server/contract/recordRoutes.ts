@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { beyondAnswer } from './beyond.ts'
 import { jobMade } from './job.ts'
 import { amendRecord, newMends, recordAnswer, stretchesAnswer } from './record.ts'
 import { route } from './route.ts'
@@ -47,6 +48,14 @@ export const recordRoutes = {
     params: record,
     query: turnsQuery,
     answer: turnsAnswer,
+  }),
+  beyond: route({
+    ...get,
+    path: '/api/records/{record}/beyond',
+    group: 'Records',
+    about: 'starts, holds, loops, vibration, wear and the turn, with pictures, and what each would take',
+    params: record,
+    answer: beyondAnswer,
   }),
   step: route({
     ...get,

@@ -2,6 +2,7 @@ import { type AmendArgs, amendRecord, verifyLab } from '../../bench/lab/index.ts
 import { exportLab } from '../../bench/lab/package/index.ts'
 import { type ReportForm, recordReport } from '../../bench/lab/report/index.ts'
 import {
+  beyondOf,
   type HeldColumns,
   holdColumns,
   type KeepUpload,
@@ -25,6 +26,7 @@ interface OfColumns {
 export const tasks = {
   columns: ({ record }: { readonly record: string }, { call, outside }: TaskDesk) => holdColumns(record, call, outside),
   stretches: ({ columns }: OfColumns, desk: TaskDesk) => stretchesOf(columns, desk),
+  beyond: ({ columns }: OfColumns, desk: TaskDesk) => beyondOf(columns, desk),
   turns: ({ columns, quantity }: OfColumns & { readonly quantity: TurnQuantity }, desk: TaskDesk) =>
     turnsOf(columns, quantity, desk),
   step: ({ columns, step }: OfColumns & { readonly step: number }, desk: TaskDesk) => stepDetail(columns, step, desk),

@@ -20,35 +20,38 @@ import {
 import { inLab } from '../../lab/inLab.ts'
 import type { LabCall } from '../../lab/labCall.ts'
 import { readKept } from '../../lab/readKept.ts'
+import type { ReducedRecord } from '../../reducedRecord.ts'
 import { channelsHeld, type HeldColumns } from '../trace/heldColumns.ts'
 
 /** Works out a picture of a record from its held columns and the result by which they are held. */
-async function withReduced<T>(
+export async function withReduced<T>(
   held: HeldColumns,
-  { call, outside }: { readonly call: LabCall; readonly outside: Outside },
-  act: (reduced: ReducedChannels) => Outcome<T>,
+  { call, outside }: DetailDesk,
+  act: (reduced: ReducedChannels, kept: ReducedRecord) => Outcome<T>,
 ): Promise<Outcome<T>> {
   return inLab(call, outside, async (lab): Promise<Outcome<T>> => {
     const result = await lab.results.get(held.result)
     if (!result.ok) return result
     const kept = await readKept(lab, result.value)
     if (!kept.ok) return kept
-    const { setup, reduction } = kept.value.reduced
-    return act({ channels: channelsHeld(held), setup, reduction })
+    const { reduced } = kept.value
+    const { setup, reduction } = reduced
+    return act({ channels: channelsHeld(held), setup, reduction }, reduced)
   })
 }
 
-interface Desk {
+/** What working out a picture takes. */
+export interface DetailDesk {
   readonly call: LabCall
   readonly outside: Outside
 }
 
 /** What became of every stretch of a record. */
-export const stretchesOf = (held: HeldColumns, desk: Desk): Promise<Outcome<readonly RecordStretch[]>> =>
+export const stretchesOf = (held: HeldColumns, desk: DetailDesk): Promise<Outcome<readonly RecordStretch[]>> =>
   withReduced(held, desk, ({ channels, setup, reduction }) => done(recordStretches(channels, setup, reduction)))
 
 /** The turn map of a record. */
-export const turnsOf = (held: HeldColumns, quantity: TurnQuantity, desk: Desk): Promise<Outcome<RecordTurnMap>> =>
+export const turnsOf = (held: HeldColumns, quantity: TurnQuantity, desk: DetailDesk): Promise<Outcome<RecordTurnMap>> =>
   withReduced(held, desk, (reduced) =>
     quantity === 'gap' && held.channels.gap === undefined ? failed(noGap) : done(recordTurnMap(reduced, quantity)),
   )
@@ -66,7 +69,7 @@ export interface StepDetail {
 const mostLags = 200
 
 /** The step of this number. */
-export const stepDetail = (held: HeldColumns, number: number, desk: Desk): Promise<Outcome<StepDetail>> =>
+export const stepDetail = (held: HeldColumns, number: number, desk: DetailDesk): Promise<Outcome<StepDetail>> =>
   withReduced(held, desk, (reduced) => {
     const { steps, points, sampleInterval } = reduced.reduction
     const point = points.find(({ step }) => step === number)

@@ -14,6 +14,7 @@ import { tilesOf } from '../strip/fetchTile.ts'
 import { Strip } from '../strip/Strip.tsx'
 import type { View } from '../strip/view.ts'
 import type { StepWindow } from '../strip/WindowHandles.tsx'
+import { BeyondDoor } from './BeyondDoor.tsx'
 import { LinkedCurve } from './LinkedCurve.tsx'
 import { ChangeSetup, MissingSetup } from './MissingSetup.tsx'
 import { RemarkList } from './RemarkList.tsx'
@@ -73,7 +74,12 @@ function Reduced({
   const { value: trace } = useKept<TraceAnswer>(`/api/records/${record}/trace?pixels=16`)
   const { value: found } = useKept<StretchesAnswer>(`/api/records/${record}/stretches`)
   const lit = said !== undefined && points.some((point) => point.step === Number(said)) ? Number(said) : null
-  const sight = { from: search.from ?? null, to: search.to ?? null, turns: search.turns ?? null }
+  const sight = {
+    from: search.from ?? null,
+    to: search.to ?? null,
+    turns: search.turns ?? null,
+    beyond: search.beyond ?? null,
+  }
   const light = (step: number): void => {
     if (points.some((point) => point.step === step))
       go({ rest: [record, step], search: sight }, lit === null ? 'push' : 'replace')
@@ -126,6 +132,7 @@ function Reduced({
         {points.some(({ turns }) => turns >= 1) && (
           <TurnsPart record={record} shown={search.turns} hasGap={names.includes('gap' satisfies ChannelName)} />
         )}
+        <BeyondDoor record={record} open={search.beyond === 'open'} />
       </div>
     </div>
   )

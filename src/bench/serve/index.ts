@@ -2,6 +2,7 @@ export { bodiesUsed } from './bodiesUsed.ts'
 export { demoLab, isDemo } from './demoLab.ts'
 export { beyondOf } from './detail/recordBeyond.ts'
 export { type StepDetail, stepDetail, stretchesOf, turnsOf } from './detail/recordDetail.ts'
+export { turnChangeOf } from './detail/turnChange.ts'
 export {
   labGlance,
   type ShelvedRecord,

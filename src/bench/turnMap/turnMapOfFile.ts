@@ -95,10 +95,17 @@ export function turnMapText({ reduced, map, change }: TurnMapOfFile): string {
   return `${JSON.stringify(document, null, 2)}\n`
 }
 
+/** In pixels, where nothing is said. */
+const usualWidth = 880
+
 /** The map as SVG text; with `difference`, each cell less the mean of its place over the early turns. */
 export function drawTurnMap(
   { reduced, map, change }: TurnMapOfFile,
-  { palette, difference }: { readonly palette: PaletteName; readonly difference: boolean },
+  {
+    palette,
+    difference,
+    width = usualWidth,
+  }: { readonly palette: PaletteName; readonly difference: boolean; readonly width?: number },
 ): string {
   const { setup, file } = reduced
   const shown = difference ? changedMap(map, change) : map
@@ -112,7 +119,7 @@ export function drawTurnMap(
       steps: map.steps,
       diverging: difference,
     },
-    { palette },
+    { palette, width },
   )
 }
 
@@ -143,7 +150,7 @@ const words = {
 const factors = { friction: 1, frictionSwing: 100, axialForce: 1, gap: 1e6 } as const
 
 /** Early and late profiles with their difference, as SVG text. */
-export function drawTurnChange({ reduced, change }: TurnMapOfFile, palette: PaletteName): string {
+export function drawTurnChange({ reduced, change }: TurnMapOfFile, palette: PaletteName, width = usualWidth): string {
   const { setup, file } = reduced
   const { difference, quantity, sentence } = change
   const by = (values: ArrayLike<number>): number[] => Array.from(values, (value) => value * factors[quantity])
@@ -168,6 +175,6 @@ export function drawTurnChange({ reduced, change }: TurnMapOfFile, palette: Pale
             },
       sentence,
     },
-    { palette },
+    { palette, width },
   )
 }

@@ -23,4 +23,13 @@ export const beyondAnswer = z
   })
   .meta({ id: 'Beyond' })
 
+/** Late turns against early ones. */
+export const turnChangeAnswer = z
+  .object({
+    sentences: z.array(z.string()).describe('What was found, then what to do next.'),
+    pictures: z.array(picture).describe('Profiles, then the map; none where early and late cannot be compared.'),
+  })
+  .meta({ id: 'TurnChange' })
+
+export type TurnChangeAnswer = z.infer<typeof turnChangeAnswer>
 export type BeyondAnswer = z.infer<typeof beyondAnswer>

@@ -1,4 +1,4 @@
-export type { BeyondAnswer } from './beyond.ts'
+export type { BeyondAnswer, TurnChangeAnswer } from './beyond.ts'
 export type { ReplicatesAnswer } from './decision.ts'
 export type { ChangedEvent, Job, JobDone, JobMade, JobProgress } from './job.ts'
 export type { BodiesAnswer, HistoryAnswer, LabAnswer } from './lab.ts'

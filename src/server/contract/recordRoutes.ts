@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { beyondAnswer } from './beyond.ts'
+import { beyondAnswer, turnChangeAnswer } from './beyond.ts'
 import { jobMade } from './job.ts'
 import { amendRecord, newMends, recordAnswer, stretchesAnswer } from './record.ts'
 import { route } from './route.ts'
@@ -56,6 +56,15 @@ export const recordRoutes = {
     about: 'starts, holds, loops, vibration, wear and the turn, with pictures, and what each would take',
     params: record,
     answer: beyondAnswer,
+  }),
+  turnChange: route({
+    ...get,
+    path: '/api/records/{record}/turn-change',
+    group: 'Records',
+    about: 'late turns against early ones, with pictures',
+    params: record,
+    query: turnsQuery,
+    answer: turnChangeAnswer,
   }),
   step: route({
     ...get,

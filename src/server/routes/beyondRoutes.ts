@@ -27,4 +27,12 @@ export function beyondRoutes(app: Hono, desk: ServerDesk): void {
       missing: missing.map((part) => ({ ...part })),
     })
   })
+  bind(app, routes.turnChange, async ({ params, query }) => {
+    const columns = await columnsOf(desk, params.record)
+    if (!columns.ok) return columns
+    const change = await desk.pool.quickly('turnChange', { columns: columns.value, quantity: query.quantity })
+    if (!change.ok) return change
+    const { sentences, pictures } = change.value
+    return done({ sentences: [...sentences], pictures: pictures.map((picture) => ({ ...picture })) })
+  })
 }

@@ -13,6 +13,7 @@ import {
   type ReadingWords,
   stepDetail,
   stretchesOf,
+  turnChangeOf,
   turnsOf,
 } from '../../bench/serve/index.ts'
 import type { TurnQuantity } from '../../core/reduce/index.ts'
@@ -29,6 +30,8 @@ export const tasks = {
   beyond: ({ columns }: OfColumns, desk: TaskDesk) => beyondOf(columns, desk),
   turns: ({ columns, quantity }: OfColumns & { readonly quantity: TurnQuantity }, desk: TaskDesk) =>
     turnsOf(columns, quantity, desk),
+  turnChange: ({ columns, quantity }: OfColumns & { readonly quantity: TurnQuantity }, desk: TaskDesk) =>
+    turnChangeOf(columns, quantity, desk),
   step: ({ columns, step }: OfColumns & { readonly step: number }, desk: TaskDesk) => stepDetail(columns, step, desk),
   look: ({ file, name, reading }: { readonly file: string; readonly name: string; readonly reading: ReadingWords }) =>
     lookAtUpload(file, name, reading),

@@ -87,7 +87,8 @@ const noStep = (number: number): Problem => ({
   mend: 'Name a step of its result.',
 })
 
-const noGap: Problem = {
+/** Why nothing can be said of the gap. */
+export const noGap: Problem = {
   kind: 'notThere',
   class: 'wrongUse',
   place: { name: 'quantity', cell: 'gap' },

@@ -1,15 +1,11 @@
-import { type ReactNode, useCallback } from 'react'
+import type { ReactNode } from 'react'
 import type { BeyondAnswer } from '../../../../server/contract/index.ts'
 import { useKept } from '../../../api/kept.ts'
-import type { Look } from '../../../frame/look.ts'
 import { Refused } from '../../../frame/Refused.tsx'
 import { Waiting } from '../../../frame/Waiting.tsx'
-import { Picture } from '../../../pictures/Picture.tsx'
+import { DrawnPicture } from './DrawnPicture.tsx'
 
 type Part = BeyondAnswer['parts'][number]
-
-/** Width for which the pictures come drawn. */
-const drawnFor = 720
 
 /** What the record says of starts, holds, loops, vibration, wear and the turn; a line for what it cannot say. */
 export default function BeyondPart({ record }: { readonly record: string }): ReactNode {
@@ -41,22 +37,12 @@ function Told({ part: { heading, sentences, table, picture } }: { readonly part:
     <section aria-labelledby={id}>
       <h4 id={id}>{heading}</h4>
       <p className="say">{first}</p>
-      {picture !== null && <Drawn picture={picture} />}
+      {picture !== null && <DrawnPicture picture={picture} />}
       {table !== null && <Numbers table={table} />}
       {rest.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
     </section>
-  )
-}
-
-function Drawn({ picture }: { readonly picture: NonNullable<Part['picture']> }): ReactNode {
-  const draw = useCallback((_width: number, look: Look) => picture[look], [picture])
-  return (
-    <figure>
-      <Picture draw={draw} least={drawnFor} most={drawnFor} />
-      <figcaption className="quiet">{picture.caption}</figcaption>
-    </figure>
   )
 }
 

@@ -74,12 +74,8 @@ function Reduced({
   const { value: trace } = useKept<TraceAnswer>(`/api/records/${record}/trace?pixels=16`)
   const { value: found } = useKept<StretchesAnswer>(`/api/records/${record}/stretches`)
   const lit = said !== undefined && points.some((point) => point.step === Number(said)) ? Number(said) : null
-  const sight = {
-    from: search.from ?? null,
-    to: search.to ?? null,
-    turns: search.turns ?? null,
-    beyond: search.beyond ?? null,
-  }
+  const { from = null, to = null, turns = null, view = null, beyond = null } = search
+  const sight = { from, to, turns, view, beyond }
   const light = (step: number): void => {
     if (points.some((point) => point.step === step))
       go({ rest: [record, step], search: sight }, lit === null ? 'push' : 'replace')
@@ -130,7 +126,12 @@ function Reduced({
         <LinkedCurve {...{ data, lit, light, hovered }} hover={setHovered} />
         {lit !== null && <StepPart record={record} step={lit} hold={hold} papers={answer.papers} />}
         {points.some(({ turns }) => turns >= 1) && (
-          <TurnsPart record={record} shown={search.turns} hasGap={names.includes('gap' satisfies ChannelName)} />
+          <TurnsPart
+            record={record}
+            shown={search.turns}
+            view={search.view}
+            hasGap={names.includes('gap' satisfies ChannelName)}
+          />
         )}
         <BeyondDoor record={record} open={search.beyond === 'open'} />
       </div>

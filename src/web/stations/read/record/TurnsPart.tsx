@@ -9,6 +9,7 @@ import { Waiting } from '../../../frame/Waiting.tsx'
 import { Picture } from '../../../pictures/Picture.tsx'
 import { Choice } from '../../../sentence/Choice.tsx'
 import { numbersOf } from './numbersOf.ts'
+import { TurnChangePart } from './TurnChangePart.tsx'
 
 const quantities = [
   { value: 'frictionSwing', words: 'swing of friction' },
@@ -21,17 +22,51 @@ type Quantity = (typeof quantities)[number]['value']
 
 const isQuantity = (text: string | undefined): text is Quantity => quantities.some(({ value }) => value === text)
 
-/** The record folded by turns: what repeats every turn stands upright. */
-export function TurnsPart({
-  record,
-  shown,
-  hasGap,
-}: {
+const views = [
+  { value: 'map', words: 'each turn as it was' },
+  { value: 'change', words: 'late turns against early ones' },
+] as const
+
+interface TurnsPartProps {
   readonly record: string
-  readonly shown?: string
+  /** As the address says. */
+  readonly shown: string | undefined
+  readonly view: string | undefined
   readonly hasGap: boolean
-}): ReactNode {
+}
+
+/** The record folded by turns: what repeats every turn stands upright; what changed at one place stands out in the difference. */
+export function TurnsPart({ record, shown, view, hasGap }: TurnsPartProps): ReactNode {
   const quantity = isQuantity(shown) ? shown : 'frictionSwing'
+  const change = view === 'change'
+  return (
+    <section className="turns-part" aria-label="Turn map">
+      <p>
+        Turn by turn:{' '}
+        <Choice
+          name="What the turn map shows"
+          value={quantity}
+          options={quantities.filter(({ value: one }) => one !== 'gap' || hasGap)}
+          change={(next) => go({ search: { turns: next } }, 'replace')}
+        />
+        ,{' '}
+        <Choice
+          name="How the turns are shown"
+          value={change ? 'change' : 'map'}
+          options={views}
+          change={(next) => go({ search: { view: next === 'map' ? null : next } }, 'replace')}
+        />
+      </p>
+      {change ? (
+        <TurnChangePart record={record} quantity={quantity} />
+      ) : (
+        <TurnMap record={record} quantity={quantity} />
+      )}
+    </section>
+  )
+}
+
+function TurnMap({ record, quantity }: { readonly record: string; readonly quantity: Quantity }): ReactNode {
   const { value, refusal } = useKept<TurnsAnswer>(`/api/records/${record}/turns?quantity=${quantity}`)
   const draw = useCallback(
     (width: number, palette: Look) => {
@@ -47,23 +82,6 @@ export function TurnsPart({
     },
     [value, quantity],
   )
-  return (
-    <section className="turns-part" aria-label="Turn map">
-      <p>
-        Turn by turn, as colour:{' '}
-        <Choice
-          name="What the turn map shows"
-          value={quantity}
-          options={quantities.filter(({ value: one }) => one !== 'gap' || hasGap)}
-          change={(next) => go({ search: { turns: next } }, 'replace')}
-        />
-      </p>
-      {refusal !== undefined && <Refused refusal={refusal} />}
-      {value === undefined ? (
-        refusal === undefined && <Waiting what="Folding the record by turns" />
-      ) : (
-        <Picture draw={draw} />
-      )}
-    </section>
-  )
+  if (refusal !== undefined) return <Refused refusal={refusal} />
+  return value === undefined ? <Waiting what="Folding the record by turns" /> : <Picture draw={draw} />
 }

@@ -24,3 +24,9 @@ test('a calm record gets nothing', async () => {
   const record = await realRecord('varnish-a-1')
   expect(reportBeyond(asReduced(record), record.channels)).toEqual({ findings: [], figures: [] })
 })
+
+test('a torque in the noise is neither a start from rest nor stick and slip', async () => {
+  const record = await realRecord('near-torque-floor')
+  const { figures } = reportBeyond(asReduced(record), record.channels)
+  expect(figures.map(({ name }) => name)).toEqual([])
+})

@@ -97,7 +97,10 @@ function holdPart({ setup, reduction }: ReducedRecord, channels: Channels): Repo
 function startsPart({ setup }: ReducedRecord, channels: Channels): ReportQuestions {
   if (channels.rows > mostRows || !channels.names.includes('angle') || !channels.names.includes('step')) return nothing
   const found = breakawayOf(channels, setup)
-  if (!found.ok || !found.value.starts.some(({ kind }) => kind === 'torqueRamp')) return nothing
+  if (!found.ok) return nothing
+  // In a sweep whose torque is all noise a start or two may look like a ramp.
+  const ramps = found.value.starts.filter(({ kind }) => kind === 'torqueRamp')
+  if (ramps.length === 0 || 2 * ramps.length < found.value.starts.length) return nothing
   const { starts, ageing, ageingMissing, remarks } = found.value
   return {
     findings: [

@@ -89,6 +89,8 @@ export function stepVibration(rows: VibrationRows, context: VibrationContext): S
   const numbers = cycles && vibrationNumbers(cycles, sampleInterval)
   if (numbers === undefined || numbers.cycles < fewestCycles) return { ...bare, verdict: 'cannotTell' }
   if (1 / numbers.frequency.value < samplesPerCycle * sampleInterval) return { ...bare, verdict: 'cannotTell' }
+  // Swings that noise alone would make: their size cannot be told from none.
+  if (!(numbers.amplitude.low > 0)) return { ...bare, verdict: 'irregular' }
   const sawTooth = numbers.falling < quickFall
   if (!(numbers.irregularity < (sawTooth ? regular.sawTooth : regular.even))) return { ...bare, verdict: 'irregular' }
   const perAngle = rows.torquePerFriction / angularVelocity
